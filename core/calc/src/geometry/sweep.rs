@@ -1,0 +1,162 @@
+//! The plan area of regions laid over each other, by cutting the drawing into slabs.
+//!
+//! Between two neighbouring heights at which a side ends or two sides cross, no side crosses another,
+//! so each gap between neighbouring sides is a trapezium: its area is its width at half height times
+//! the height. Sides that coincide enclose gaps of no width and do no harm, and a crossing missed by
+//! rounding costs an area of the size of that rounding. That is why no grid, no snapping and no
+//! tolerance is needed here, which an overlay that must return new outlines cannot do without.
+
+use super::point::{Point, cross, sides, step, sub};
+
+/// How many regions one sweep tells apart.
+pub(super) const LAYERS: usize = 3;
+
+/// Visits each pair of sides whose bounding boxes touch, each pair once, in no stated order.
+pub(super) fn near_pairs(all: &[(Point, Point)], mut visit: impl FnMut(usize, usize)) {
+    let boxes: Vec<[f64; 4]> = all.iter().map(|&(a, b)| frame(a, b)).collect();
+    let mut order: Vec<usize> = (0..all.len()).collect();
+    order.sort_unstable_by(|&i, &j| boxes[i][1].total_cmp(&boxes[j][1]).then(i.cmp(&j)));
+    let mut open: Vec<usize> = Vec::new();
+    for &i in &order {
+        let [west, south, east, _] = boxes[i];
+        open.retain(|&j| boxes[j][3] >= south);
+        for &j in &open {
+            if boxes[j][0] <= east && boxes[j][2] >= west {
+                visit(j, i);
+            }
+        }
+        open.push(i);
+    }
+}
+
+fn frame(a: Point, b: Point) -> [f64; 4] {
+    [a[0].min(b[0]), a[1].min(b[1]), a[0].max(b[0]), a[1].max(b[1])]
+}
+
+/// Where two straight sides meet, unless they are parallel or miss each other.
+pub(super) fn crossing(p: (Point, Point), q: (Point, Point)) -> Option<Point> {
+    let (along, other, between) = (sub(p.1, p.0), sub(q.1, q.0), sub(q.0, p.0));
+    let turn = cross(along, other);
+    if turn == 0.0 {
+        return None;
+    }
+    let (t, u) = (cross(between, other) / turn, cross(between, along) / turn);
+    let within = (0.0..=1.0).contains(&t) && (0.0..=1.0).contains(&u);
+    within.then(|| step(p.0, along, t))
+}
+
+/// Rings of several regions, each counted by how often it winds round a place.
+#[derive(Debug, Clone)]
+pub(super) struct Sweep {
+    rings: Vec<(Vec<Point>, usize)>,
+}
+
+struct Side {
+    low: Point,
+    high: Point,
+    layer: usize,
+    way: i32,
+}
+
+impl Sweep {
+    pub(super) fn new() -> Self {
+        Self { rings: Vec::new() }
+    }
+
+    /// Adds a closed ring to a layer: counter-clockwise counts +1 inside it, clockwise −1.
+    pub(super) fn add(&mut self, ring: Vec<Point>, layer: usize) {
+        if ring.len() > 2 {
+            self.rings.push((ring, layer));
+        }
+    }
+
+    /// Area of the places whose winding numbers, one a layer, satisfy `counts`.
+    pub(super) fn area(&self, counts: impl Fn(&[i32; LAYERS]) -> bool) -> f64 {
+        let mut all = self.upright();
+        all.sort_by(|a, b| a.low[1].total_cmp(&b.low[1]));
+        let heights = heights(&all);
+        let mut waiting = all.iter().peekable();
+        let mut open: Vec<&Side> = Vec::new();
+        let mut cut: Vec<(f64, usize, i32)> = Vec::new();
+        let mut area = 0.0;
+        for pair in heights.windows(2) {
+            open.retain(|side| side.high[1] > pair[0]);
+            while let Some(side) = waiting.next_if(|side| side.low[1] <= pair[0]) {
+                open.push(side);
+            }
+            let middle = 0.5 * (pair[0] + pair[1]);
+            cut.clear();
+            cut.extend(open.iter().map(|s| (at(s, middle), s.layer, s.way)));
+            cut.sort_unstable_by(|a, b| a.0.total_cmp(&b.0));
+            area += width(&cut, &counts) * (pair[1] - pair[0]);
+        }
+        area
+    }
+
+    /// Sides that rise, from a near origin, along the longer way of the drawing so that slabs stay short.
+    fn upright(&self) -> Vec<Side> {
+        let Some(origin) = self.rings.first().map(|(ring, _)| ring[0]) else {
+            return Vec::new();
+        };
+        let span = |axis: usize| {
+            let all = || self.rings.iter().flat_map(|(ring, _)| ring).map(|p| p[axis]);
+            all().fold(f64::MIN, f64::max) - all().fold(f64::MAX, f64::min)
+        };
+        let lying = span(0) > span(1);
+        let place = |p: Point| {
+            let [x, y] = sub(p, origin);
+            if lying { [y, x] } else { [x, y] }
+        };
+        let ways = |(ring, layer): &(Vec<Point>, usize)| {
+            let laid = |(a, b): (Point, Point)| side(place(a), place(b), *layer, lying);
+            sides(ring).filter_map(laid).collect::<Vec<_>>()
+        };
+        self.rings.iter().flat_map(ways).collect()
+    }
+}
+
+/// A side with its lower end first. Falling sides have the inside of a counter-clockwise ring to their
+/// east, so crossing one eastward enters; swapping the axes turns that round. Level sides bound nothing.
+fn side(a: Point, b: Point, layer: usize, swapped: bool) -> Option<Side> {
+    let falls = a[1] > b[1];
+    let way = if falls == swapped { -1 } else { 1 };
+    let (low, high) = if falls { (b, a) } else { (a, b) };
+    (low[1] < high[1]).then_some(Side {
+        low,
+        high,
+        layer,
+        way,
+    })
+}
+
+fn at(side: &Side, height: f64) -> f64 {
+    let share = (height - side.low[1]) / (side.high[1] - side.low[1]);
+    side.low[0] + share * (side.high[0] - side.low[0])
+}
+
+/// Every height at which a side ends or two cross, rising.
+fn heights(all: &[Side]) -> Vec<f64> {
+    let ends: Vec<(Point, Point)> = all.iter().map(|s| (s.low, s.high)).collect();
+    let mut found: Vec<f64> = ends.iter().flat_map(|(a, b)| [a[1], b[1]]).collect();
+    near_pairs(&ends, |i, j| {
+        if let Some(place) = crossing(ends[i], ends[j]) {
+            found.push(place[1]);
+        }
+    });
+    found.sort_unstable_by(f64::total_cmp);
+    found.dedup();
+    found
+}
+
+/// Length of one cut, west to east, that lies where `counts` holds.
+fn width(cut: &[(f64, usize, i32)], counts: &impl Fn(&[i32; LAYERS]) -> bool) -> f64 {
+    let mut winding = [0; LAYERS];
+    let mut total = 0.0;
+    for (i, &(x, layer, way)) in cut.iter().enumerate() {
+        if i > 0 && counts(&winding) {
+            total += x - cut[i - 1].0;
+        }
+        winding[layer] += way;
+    }
+    total
+}

@@ -1,0 +1,11 @@
+//! Formulas of the trade as pure functions on typed quantities, one subject a file, sources beside them.
+//!
+//! Nothing here knows a design: what goes in are quantities, curves and outlines, what comes out is a quantity or a
+//! [`formula::Refusal`] where the arguments lie outside the range of the method. Transcendental functions come from
+//! `libm`, so that every machine works out the same bytes.
+
+pub mod animal;
+pub mod formula;
+pub mod geometry;
+pub mod hydraulics;
+pub mod water;

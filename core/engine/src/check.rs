@@ -1,0 +1,231 @@
+//! What a rule hands in, and the only comparison of the program.
+
+use haulout_sheet::{Book, Gaps, Known, Line, LineId};
+
+use crate::answer::{Deciding, Outcome, Side};
+
+/// What a rule says about a subject, in lines.
+#[derive(Debug, Clone)]
+pub enum Check {
+    /// The first must be at least the second.
+    AtLeast(LineId, LineId),
+    /// The first must be at most the second.
+    AtMost(LineId, LineId),
+    /// The first must lie between the second and the third.
+    Within(LineId, LineId, LineId),
+    /// A yes or no that must be yes.
+    Holds(LineId),
+    /// One branch is enough; a branch that is met silences the gaps of the others.
+    AnyOf(Vec<Known<Check>>),
+    /// Every branch is wanted; a branch that falls short silences the gaps of the others.
+    AllOf(Vec<Known<Check>>),
+    /// Where the first does not hold, the rule does not apply.
+    OnlyIf(Box<Known<Check>>, Box<Known<Check>>),
+}
+
+impl Check {
+    /// `have` at least `limit`.
+    pub fn at_least<T>(have: Line<T>, limit: Line<T>) -> Self {
+        Check::AtLeast(have.id(), limit.id())
+    }
+
+    /// `have` at most `limit`.
+    pub fn at_most<T>(have: Line<T>, limit: Line<T>) -> Self {
+        Check::AtMost(have.id(), limit.id())
+    }
+
+    /// `have` between `low` and `high`.
+    pub fn within<T>(have: Line<T>, low: Line<T>, high: Line<T>) -> Self {
+        Check::Within(have.id(), low.id(), high.id())
+    }
+
+    /// `yes` must be yes.
+    pub fn holds(yes: Line<bool>) -> Self {
+        Check::Holds(yes.id())
+    }
+
+    /// `then` where `applies` holds, otherwise the rule does not apply.
+    pub fn only_if(applies: Known<Check>, then: Known<Check>) -> Self {
+        Check::OnlyIf(Box::new(applies), Box::new(then))
+    }
+}
+
+/// What the comparison found.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Verdict {
+    /// The outcome; never a variance, which is the engine's to give.
+    pub outcome: Outcome,
+    /// What decided it.
+    pub deciding: Option<Deciding>,
+    /// By how much it is met (positive) or short (negative), in SI; none where there is no number to compare.
+    pub margin: Option<f64>,
+    /// Every line any branch was made of: a changed value may change which branch decides.
+    pub lines: Vec<LineId>,
+    /// What is missing, when it could not be assessed.
+    pub gaps: Option<Gaps>,
+}
+
+/// Feet to metres and back is good to this: the edge is met.
+const RELATIVE: f64 = 1e-9;
+
+/// By how much `have` is at or above `limit`; a difference within the tolerance is none.
+pub fn compare(have: f64, limit: f64) -> f64 {
+    let margin = have - limit;
+    let slack = RELATIVE * have.abs().max(limit.abs());
+    if margin.abs() <= slack { 0.0 } else { margin }
+}
+
+impl Verdict {
+    /// Judges what a rule handed in.
+    pub fn of(book: &Book<'_>, known: &Known<Check>) -> Self {
+        match known {
+            Ok(check) => Self::of_check(book, check),
+            Err(gaps) => Verdict {
+                outcome: Outcome::NotAssessed,
+                deciding: None,
+                margin: None,
+                lines: gaps.0.iter().flat_map(|g| g.lines.iter().copied()).collect(),
+                gaps: Some(gaps.clone()),
+            },
+        }
+    }
+
+    fn of_check(book: &Book<'_>, check: &Check) -> Self {
+        let number = |id: LineId| book.record(id).datum.number().unwrap_or(f64::NAN);
+        match check {
+            Check::AtLeast(have, limit) => {
+                let side = Side::AtLeast(*limit);
+                Self::single(
+                    *have,
+                    side,
+                    Some(compare(number(*have), number(*limit))),
+                    vec![*have, *limit],
+                )
+            }
+            Check::AtMost(have, limit) => {
+                let side = Side::AtMost(*limit);
+                Self::single(
+                    *have,
+                    side,
+                    Some(compare(number(*limit), number(*have))),
+                    vec![*have, *limit],
+                )
+            }
+            Check::Within(have, low, high) => {
+                let over_low = compare(number(*have), number(*low));
+                let under_high = compare(number(*high), number(*have));
+                let margin = over_low.min(under_high);
+                Self::single(
+                    *have,
+                    Side::Within(*low, *high),
+                    Some(margin),
+                    vec![*have, *low, *high],
+                )
+            }
+            Check::Holds(yes) => {
+                let mut verdict = Self::single(*yes, Side::Holds, None, vec![*yes]);
+                verdict.outcome = if number(*yes) > 0.5 {
+                    Outcome::Met
+                } else {
+                    Outcome::Short
+                };
+                verdict
+            }
+            Check::AnyOf(branches) => Self::any(branches.iter().map(|b| Self::of(book, b)).collect()),
+            Check::AllOf(branches) => Self::every(branches.iter().map(|b| Self::of(book, b)).collect()),
+            Check::OnlyIf(applies, then) => Self::only_if(Self::of(book, applies), || Self::of(book, then)),
+        }
+    }
+
+    fn single(have: LineId, side: Side, margin: Option<f64>, lines: Vec<LineId>) -> Self {
+        // A number that is none compares as short, never as met.
+        let met = margin.is_some_and(|m| m >= 0.0);
+        let outcome = if met { Outcome::Met } else { Outcome::Short };
+        Verdict {
+            outcome,
+            deciding: Some(Deciding { have, side }),
+            margin,
+            lines,
+            gaps: None,
+        }
+    }
+
+    fn any(branches: Vec<Verdict>) -> Self {
+        Self::best(
+            branches,
+            &[
+                Outcome::Met,
+                Outcome::NotAssessed,
+                Outcome::Short,
+                Outcome::DoesNotApply,
+            ],
+            true,
+        )
+    }
+
+    fn every(branches: Vec<Verdict>) -> Self {
+        Self::best(
+            branches,
+            &[
+                Outcome::Short,
+                Outcome::NotAssessed,
+                Outcome::Met,
+                Outcome::DoesNotApply,
+            ],
+            false,
+        )
+    }
+
+    /// The branch with the first of the outcomes that occurs; among equals the one with the largest margin, or the
+    /// least where every branch is wanted.
+    fn best(branches: Vec<Verdict>, order: &[Outcome], largest: bool) -> Self {
+        let mut lines: Vec<LineId> = branches.iter().flat_map(|b| b.lines.iter().copied()).collect();
+        lines.sort_unstable();
+        lines.dedup();
+        let found = order.iter().find_map(|wanted| {
+            let alike: Vec<&Verdict> = branches.iter().filter(|b| b.outcome == *wanted).collect();
+            alike.into_iter().cloned().reduce(|a, b| {
+                if *wanted == Outcome::NotAssessed {
+                    return Verdict {
+                        gaps: both(a.gaps.clone(), b.gaps),
+                        ..a
+                    };
+                }
+                let (m, n) = (a.margin.unwrap_or(0.0), b.margin.unwrap_or(0.0));
+                if (n > m) == largest && n != m { b } else { a }
+            })
+        });
+        match found {
+            Some(verdict) => Verdict { lines, ..verdict },
+            None => Verdict {
+                outcome: Outcome::DoesNotApply,
+                deciding: None,
+                margin: None,
+                lines,
+                gaps: None,
+            },
+        }
+    }
+
+    fn only_if(applies: Verdict, then: impl FnOnce() -> Verdict) -> Self {
+        match applies.outcome {
+            Outcome::Met => {
+                let mut verdict = then();
+                verdict.lines.extend(applies.lines);
+                verdict
+            }
+            Outcome::Short => Verdict {
+                outcome: Outcome::DoesNotApply,
+                ..applies
+            },
+            _ => applies,
+        }
+    }
+}
+
+fn both(a: Option<Gaps>, b: Option<Gaps>) -> Option<Gaps> {
+    match (a, b) {
+        (Some(a), Some(b)) => Some(a.and(b)),
+        (one, other) => one.or(other),
+    }
+}

@@ -1,0 +1,204 @@
+//! A review: every rule asked about every subject, under every authority it answers to.
+
+use haulout_model::{Design, List, Missing, MissingKind, Reference, Stage, Subject};
+use haulout_register::{AUTHORITIES, Matter};
+use haulout_sheet::{Book, Case, Gap, GapKind, Gaps, Known, Substitution};
+
+use crate::answer::{Answer, Outcome};
+use crate::card::Demand;
+use crate::check::{Check, Verdict};
+use crate::rule::Rule;
+use crate::ruleset::Ruleset;
+use crate::variance::covering;
+
+/// What a review is made for.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Options {
+    /// The stage, when it is not the design's own.
+    pub stage: Option<Stage>,
+    /// The day, `2026-11-25`: variances run out.
+    pub on: String,
+}
+
+/// What a process should say at its end.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Status {
+    /// Nothing required falls short or stays open.
+    Clear = 0,
+    /// Something does.
+    Open = 1,
+    /// It could not be reviewed.
+    Impossible = 2,
+}
+
+/// The answers about one design, with the book they were worked in.
+pub struct Review<'d> {
+    /// The lines.
+    pub book: Book<'d>,
+    /// The rules.
+    pub ruleset: &'d Ruleset,
+    /// The stage it was held to.
+    pub stage: Stage,
+    /// The answers, rule by rule, subject by subject.
+    pub answers: Vec<Answer>,
+}
+
+impl Review<'_> {
+    /// Whether a required answer falls short or stays open.
+    pub fn status(&self) -> Status {
+        let open = self.answers.iter().any(|a| {
+            a.owed
+                && self.ruleset.rules[a.rule].card.demand == Demand::Shall
+                && matches!(a.outcome, Outcome::Short | Outcome::NotAssessed)
+        });
+        if open { Status::Open } else { Status::Clear }
+    }
+}
+
+/// Reviews a design; substitutions make it a *what if* on the same design.
+pub fn review<'d>(
+    design: &'d Design,
+    ruleset: &'d Ruleset,
+    substitutions: &'d [Substitution],
+    options: &Options,
+) -> Review<'d> {
+    let book = Book::new(design, &ruleset.limits, substitutions);
+    let stage = options.stage.unwrap_or_else(|| design.project.stage());
+    let mut answers = Vec::new();
+    for (position, rule) in ruleset.rules.iter().enumerate() {
+        let asking = Asking {
+            book: &book,
+            rule,
+            position,
+            stage,
+            on: &options.on,
+        };
+        let walk = rule.card.about.walk(design);
+        for authority in authorities(design, rule) {
+            if walk.subjects.is_empty() {
+                answers.push(asking.answer(None, &authority, none_of(&walk.missing)));
+            }
+            answers.extend(walk.subjects.iter().map(|at| asking.subject(*at, &authority)));
+        }
+    }
+    Review {
+        book,
+        ruleset,
+        stage,
+        answers,
+    }
+}
+
+/// An authority a rule answers to: a position in the table, none for practice, or why there is none.
+type Chosen = Result<Option<u16>, Gap>;
+
+fn authorities(design: &Design, rule: &Rule) -> Vec<Chosen> {
+    let Some(matter) = rule.card.matter else {
+        return vec![Ok(None)];
+    };
+    let list = held_to(design, matter);
+    if let Some(missing) = list.missing() {
+        let what = format!("no authority is chosen for {}", matter.name());
+        return vec![Err(Gap::at(GapKind::NoAuthority, what, missing.origin))];
+    }
+    list.items()
+        .iter()
+        .map(|reference| known(matter, reference))
+        .collect()
+}
+
+fn held_to(design: &Design, matter: Matter) -> &List<Reference> {
+    let held = &design.project.held_to;
+    match matter {
+        Matter::Welfare => &held.welfare,
+        Matter::Electrical => &held.electrical,
+        Matter::Guards => &held.guards,
+    }
+}
+
+fn known(matter: Matter, reference: &Reference) -> Chosen {
+    let position = AUTHORITIES
+        .iter()
+        .position(|a| a.matter == matter && a.id == reference.name());
+    position.map(|at| Some(at as u16)).ok_or_else(|| {
+        let what = format!(
+            "the table of authorities has no rules of \"{}\" for {}",
+            reference.name(),
+            matter.name()
+        );
+        Gap::at(GapKind::NoAuthority, what, reference.seat().origin)
+    })
+}
+
+/// No subjects: not assessed when a list is not stated, does not apply when it is said to be empty.
+fn none_of(missing: &[Missing]) -> Known<Check> {
+    let open: Vec<Gap> = missing
+        .iter()
+        .filter(|m| m.kind != MissingKind::None)
+        .map(|m| Gap::from(*m))
+        .collect();
+    if open.is_empty() {
+        Ok(Check::AllOf(Vec::new()))
+    } else {
+        Err(Gaps(open))
+    }
+}
+
+struct Asking<'a, 'd> {
+    book: &'a Book<'d>,
+    rule: &'a Rule,
+    position: usize,
+    stage: Stage,
+    on: &'a str,
+}
+
+impl Asking<'_, '_> {
+    fn case(&self, authority: &Chosen) -> Case {
+        Case {
+            authority: authority.clone().unwrap_or_default(),
+            ..self.rule.card.case
+        }
+    }
+
+    fn subject(&self, at: Subject, authority: &Chosen) -> Answer {
+        let known = match authority {
+            Ok(_) => self.rule.judge.judge(self.book.sheet(self.case(authority)), at),
+            Err(gap) => Err(gap.clone().into()),
+        };
+        self.answer(Some(at), authority, known)
+    }
+
+    fn answer(&self, subject: Option<Subject>, authority: &Chosen, known: Known<Check>) -> Answer {
+        let verdict = Verdict::of(self.book, &known);
+        let card = &self.rule.card;
+        let position = authority.clone().unwrap_or_default();
+        let design = self.book.design();
+        let key = subject.map_or_else(|| card.about.name().to_owned(), |s| s.key(design));
+        let open = matches!(verdict.outcome, Outcome::Short | Outcome::NotAssessed);
+        let variance = if open {
+            covering(design, &card.id, &key, position, self.on)
+        } else {
+            None
+        };
+        let accepted = variance.is_some_and(|(_, expired)| !expired);
+        Answer {
+            rule: self.position,
+            subject,
+            authority: position,
+            case: self.case(authority),
+            outcome: if accepted {
+                Outcome::Variance
+            } else {
+                verdict.outcome
+            },
+            without_variance: verdict.outcome,
+            owed: self.stage >= card.stage,
+            deciding: verdict.deciding,
+            margin: verdict.margin,
+            lines: verdict.lines,
+            gaps: verdict.gaps.map(|g| g.0).unwrap_or_default(),
+            variance: variance.map(|(at, _)| at),
+            expired: variance.is_some_and(|(_, expired)| expired),
+        }
+    }
+}

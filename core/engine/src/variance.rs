@@ -1,0 +1,38 @@
+//! Which variance covers an answer on a day.
+
+use haulout_model::Design;
+use haulout_register::AUTHORITIES;
+
+/// The variance that names this rule, subject and authority, and whether its last day is past.
+pub(crate) fn covering(
+    design: &Design,
+    rule: &str,
+    subject: &str,
+    authority: Option<u16>,
+    on: &str,
+) -> Option<(usize, bool)> {
+    let authority = authority
+        .and_then(|at| AUTHORITIES.get(usize::from(at)))
+        .map(|a| a.id);
+    let names = |variance: &haulout_model::variance::Variance| {
+        let same_authority = match variance.authority.words() {
+            Some(words) => Some(words) == authority,
+            None => true,
+        };
+        variance.rule.words() == Some(rule) && variance.subject.words() == Some(subject) && same_authority
+    };
+    let found: Vec<(usize, bool)> = design
+        .variances
+        .items()
+        .iter()
+        .enumerate()
+        .filter(|(_, v)| names(v))
+        // Dates of the form 2027-03-31 sort as they read; one without a last day is not valid on any.
+        .map(|(at, v)| (at, v.until.words().is_none_or(|until| until < on)))
+        .collect();
+    found
+        .iter()
+        .copied()
+        .find(|(_, expired)| !expired)
+        .or(found.first().copied())
+}

@@ -1,0 +1,46 @@
+//! What a design amounts to: one figure a file, by subject, and the catalogue of them all.
+//!
+//! Geometry, loops and searches belong here and in `calc`, never in rules.
+
+pub mod circuit;
+pub mod group;
+mod level;
+mod outline;
+pub mod pool;
+mod species;
+mod table;
+mod terms;
+
+use haulout_sheet::Catalogued;
+
+pub use level::{level, level_named};
+pub use outline::outline;
+pub use species::species_value;
+pub use table::row_by_size;
+
+/// Every figure that is one number, for the `sheet` command, for scripts and for the reference page.
+pub static CATALOGUE: &[&dyn Catalogued] = &[
+    &pool::surface_area::SURFACE_AREA,
+    &pool::volume::GROSS_VOLUME,
+    &pool::solids::SOLIDS,
+    &pool::volume::NET_VOLUME,
+    &pool::depth::GREATEST_DEPTH,
+    &pool::depth::MEAN_DEPTH,
+    &pool::bands::RESTING_SHARE,
+    &pool::bands::SHALLOW_SHARE,
+    &pool::bands::WORKING_SHARE,
+    &pool::bands::DEEP_SHARE,
+    &pool::water::TEMPERATURE,
+    &pool::water::COOLEST,
+    &pool::water::WARMEST,
+    &pool::water::SEEING_DEPTH,
+    &group::BODY_LENGTH,
+    &group::BODY_HEIGHT,
+    &group::ANIMALS,
+    &circuit::duty::DELIVERED_FLOW,
+    &circuit::duty::DUTY_HEAD,
+    &circuit::turnover::SYSTEM_WATER,
+    &circuit::turnover::LABEL_FLOW,
+    &circuit::turnover::TURNOVER,
+    &circuit::turnover::LABEL_TURNOVER,
+];

@@ -1,0 +1,149 @@
+//! Volume of water that solids displace: rock outright, layers and modules by their bulk less their voids.
+
+use std::sync::Arc;
+
+use haulout_calc::formula::{Formula, FormulaCard, Kind};
+use haulout_calc::geometry::Outline;
+use haulout_model::pool::{Pool, Solid};
+use haulout_model::{About, Reference, State};
+use haulout_quantity::si::{Area, Length, Ratio, Volume};
+use haulout_quantity::{Basis, Measure};
+use haulout_sheet::{All, Figure, FigureCard, Gap, GapKind, Known, Line, Many, Sheet};
+
+use super::pool;
+use crate::terms::VOLUMES;
+
+static AREA: Formula<(Arc<Outline>,), Area> = Formula {
+    card: &FormulaCard {
+        name: "area inside an outline",
+        result: "A",
+        text: "area of the corners of the outline",
+        symbols: &["outline"],
+        kind: Kind::Construction,
+        basis: Basis::Published,
+        source: "half the sum of cross products of neighbouring corners",
+        range: "outlines that do not cross themselves",
+    },
+    run: |(outline,)| Ok(Area::from_si(outline.area())),
+};
+
+static AREAS: Many<Area, Area> = Many {
+    card: &closed("sum of areas", "A", "+", &[], "arithmetic"),
+    run: |areas| Ok(areas.iter().copied().sum()),
+};
+
+static LAYER: Formula<(Area, Length), Volume> = Formula {
+    card: &closed("bulk of a layer", "V_bulk", "A × t", &["A", "t"], "arithmetic"),
+    run: |(area, thickness)| Ok(area * thickness),
+};
+
+static DISPLACED: Formula<(Volume, Ratio), Volume> = Formula {
+    card: &closed(
+        "volume displaced",
+        "V_d",
+        "V_bulk × (1 - n)",
+        &["V_bulk", "n"],
+        "definition of void ratio",
+    ),
+    run: |(bulk, voids)| Ok(bulk * (Ratio::from_si(1.0) - voids)),
+};
+
+const fn closed(
+    name: &'static str,
+    result: &'static str,
+    text: &'static str,
+    symbols: &'static [&'static str],
+    source: &'static str,
+) -> FormulaCard {
+    FormulaCard {
+        name,
+        result,
+        text,
+        symbols,
+        kind: Kind::Closed,
+        basis: Basis::Published,
+        source,
+        range: "any numbers",
+    }
+}
+
+/// What the solids of a pool displace. A list of solids that is not stated is a gap: a pool is rarely bare.
+pub static SOLIDS: Figure<Line<Volume>> = Figure {
+    card: &FigureCard {
+        id: "solids",
+        title: "water displaced by solids",
+        about: About::Pool,
+        axes: &[],
+        unit: "m3",
+        us_unit: "gal(US)",
+        resolution: None,
+    },
+    work: |sheet, at| {
+        let pool = pool(sheet, at);
+        match pool.solids.state() {
+            State::None => sheet.fold(&VOLUMES, &[]),
+            State::Given(solids) => {
+                let each: Vec<Known<Line<Volume>>> =
+                    solids.iter().map(|s| displaced(sheet, pool, s)).collect();
+                sheet.fold(&VOLUMES, &each.all()?)
+            }
+            State::Absent | State::Undecided => Err(pool
+                .solids
+                .missing()
+                .map(Gap::from)
+                .into_iter()
+                .collect::<Vec<_>>())
+            .map_err(haulout_sheet::Gaps),
+        }
+    },
+};
+
+fn displaced(sheet: Sheet<'_>, pool: &Pool, solid: &Solid) -> Known<Line<Volume>> {
+    let bulk = if solid.volume.is_given() {
+        solid.volume.on(sheet)
+    } else {
+        let (area, thickness) = (layer_area(sheet, pool, solid), solid.thickness.on(sheet)).all()?;
+        sheet.work(&LAYER, (area, thickness))
+    };
+    // Rock has no voids unless the file says so; gravel and void-formers must say how open they are.
+    match solid.kind.word() {
+        Some("gravel" | "void-former") => sheet.work(&DISPLACED, (bulk, solid.voids.on(sheet)).all()?),
+        _ if solid.voids.is_given() => sheet.work(&DISPLACED, (bulk, solid.voids.on(sheet)).all()?),
+        _ => bulk,
+    }
+}
+
+/// The area of the zones a layer lies in, each less the zones drawn over it.
+fn layer_area(sheet: Sheet<'_>, pool: &Pool, solid: &Solid) -> Known<Line<Area>> {
+    if let Some(missing) = solid.zones.missing() {
+        return Err(Gap::from(missing).into());
+    }
+    let areas: Vec<Known<Line<Area>>> = solid
+        .zones
+        .items()
+        .iter()
+        .map(|zone| own_area(sheet, pool, zone))
+        .collect();
+    sheet.fold(&AREAS, &areas.all()?)
+}
+
+fn own_area(sheet: Sheet<'_>, pool: &Pool, name: &Reference) -> Known<Line<Area>> {
+    let zones = pool.zones.items();
+    let (own, over) = match zones.iter().position(|z| z.id == name.name()) {
+        Some(at) => (&zones[at].outline, &zones[at + 1..]),
+        None if pool.id == name.name() => (&pool.outline, zones),
+        None => {
+            let what = format!("the pool has no zone \"{}\"", name.name());
+            return Err(Gap::at(GapKind::LeadsNowhere, what, name.seat().origin).into());
+        }
+    };
+    let over: Vec<Known<Line<Arc<Outline>>>> =
+        over.iter().map(|z| crate::outline(sheet, &z.outline)).collect();
+    let (own, over) = (crate::outline(sheet, own), over.all()).all()?;
+    let seen = if over.is_empty() {
+        own
+    } else {
+        crate::outline::without(sheet, own, &over)?
+    };
+    sheet.construct(&AREA, (seen,))
+}

@@ -1,0 +1,140 @@
+//! The parts of a design, one file a part; each file reads its part key by key.
+
+pub mod animal;
+pub mod circuit;
+pub mod hall;
+pub mod pool;
+pub mod project;
+pub mod variance;
+pub mod visitor;
+
+use haulout_document::{Problem, Tree};
+
+use crate::field::List;
+use crate::reader::{Reader, TreeReader};
+
+/// One enclosure, as its file states it.
+#[derive(Debug, Clone)]
+pub struct Design {
+    /// Title, revision, stage, what it is held to.
+    pub project: project::Project,
+    /// Unit and orientation of the drawing.
+    pub drawing: project::DrawingCard,
+    /// The existing room and its spaces.
+    pub hall: hall::Hall,
+    /// The animals by group.
+    pub animals: List<animal::Group>,
+    /// The pools.
+    pub pools: List<pool::Pool>,
+    /// The water circuits.
+    pub circuits: List<circuit::Circuit>,
+    /// The visitors.
+    pub visitors: visitor::Visitors,
+    /// Shortfalls somebody has accepted.
+    pub variances: List<variance::Variance>,
+}
+
+impl Design {
+    /// Asks a reader for every member of the top level. `edition`, `kinds` and `$schema` are the reader's own.
+    pub(crate) fn members<R: Reader>(r: &mut R) -> Self {
+        Design {
+            project: r.object("project", "project", project::Project::read),
+            drawing: r.object("drawing", "drawing", project::DrawingCard::read),
+            hall: r.object("hall", "hall", hall::Hall::read),
+            animals: r.list("animals", "animals", animal::Group::read),
+            pools: r.list("pools", "pools", pool::Pool::read),
+            circuits: r.list("circuits", "water circuits", circuit::Circuit::read),
+            visitors: r.object("visitors", "visitors", visitor::Visitors::read),
+            variances: r.list("variances", "variances", variance::Variance::read),
+        }
+    }
+}
+
+impl Design {
+    /// The level of a name such as `main.water` or `gallery.floor`.
+    pub fn level(&self, name: &str) -> Option<&crate::field::Level> {
+        let (owner, level) = name.split_once('.')?;
+        let pool = self.pools.items().iter().find(|p| p.id == owner);
+        let zone = || {
+            self.pools
+                .items()
+                .iter()
+                .flat_map(|p| p.zones.items())
+                .find(|z| z.id == owner)
+        };
+        let space = || self.hall.spaces.items().iter().find(|s| s.id == owner);
+        match (pool, level) {
+            (Some(pool), "bed") => Some(&pool.bed),
+            (Some(pool), named) => pool.levels.named(named),
+            (None, "bed") => zone().map(|z| &z.bed),
+            (None, "floor") => space().map(|s| &s.floor_level),
+            _ => None,
+        }
+    }
+
+    /// The outline of what has this id: the hall, a space, a pool, a zone.
+    pub fn outline(&self, name: &str) -> Option<&crate::shape::ShapeField> {
+        if name == "hall" {
+            return Some(&self.hall.outline);
+        }
+        let space = self
+            .hall
+            .spaces
+            .items()
+            .iter()
+            .find(|s| s.id == name)
+            .map(|s| &s.outline);
+        let pool = || {
+            self.pools
+                .items()
+                .iter()
+                .find(|p| p.id == name)
+                .map(|p| &p.outline)
+        };
+        let zone = || {
+            self.pools
+                .items()
+                .iter()
+                .flat_map(|p| p.zones.items())
+                .find(|z| z.id == name)
+                .map(|z| &z.outline)
+        };
+        space.or_else(pool).or_else(zone)
+    }
+}
+
+/// Reads a tree into a design. Problems are of units, references within quantities and ids; the schema step speaks of
+/// shape and keys. The design is there whatever the problems, so that all of them come out at once.
+pub fn read(tree: &Tree) -> (Design, Vec<Problem>) {
+    let mut reader = TreeReader::new(tree).with_drawing_unit();
+    let design = Design::members(&mut reader);
+    let mut problems = reader.into_problems();
+    problems.extend(duplicate_ids(tree));
+    problems.sort_by_key(|p| p.span);
+    (design, problems)
+}
+
+/// An id that stands twice: its second place, with the first beside it.
+fn duplicate_ids(tree: &Tree) -> Vec<Problem> {
+    let mut first = std::collections::BTreeMap::new();
+    let mut problems = Vec::new();
+    for node in (0..tree.size() as u32).map(haulout_document::Node) {
+        let is_id = tree.key(node).as_deref() == Some("id");
+        let Some(id) = tree.string(node).filter(|_| is_id) else {
+            continue;
+        };
+        match first.entry(id.clone().into_owned()) {
+            std::collections::btree_map::Entry::Vacant(free) => {
+                free.insert(node);
+            }
+            std::collections::btree_map::Entry::Occupied(taken) => problems.push(Problem {
+                message: format!(
+                    "the id \"{id}\" is taken already; every id stands for one thing in the file"
+                ),
+                span: tree.span(node),
+                also: vec![(tree.span(*taken.get()), "it stands here first".to_owned())],
+            }),
+        }
+    }
+    problems
+}

@@ -1,0 +1,26 @@
+//! A design, typed: what the file says, field by field, and nothing worked out.
+//!
+//! Numbers, choices and drawings are private: the only way to them is [`Ledger`], which notes where each was read.
+//! The same reading code describes the document ([`describe`]), so that the published schema can be held to it.
+
+mod card;
+mod design;
+mod field;
+mod layout;
+mod ledger;
+mod reader;
+mod shape;
+mod subject;
+
+pub use card::{ChoiceCard, Default, FieldCard, Form, Role};
+pub use design::{Design, read};
+pub use design::{animal, circuit, hall, pool, project, variance, visitor};
+pub use field::{
+    Choice, Curve, CurvePoints, Flag, Level, LevelExpr, List, Missing, MissingKind, Number, Origin,
+    Reference, Seat, Standing, State, Text, Value, Word,
+};
+pub use layout::Stage;
+pub use ledger::{ChoiceRoot, Ledger, NumberRoot, Patch};
+pub use reader::{Described, Reader, describe};
+pub use shape::{Drawing, DrawnShape, Mirror, Shape, ShapeField};
+pub use subject::{About, Subject, Walk};

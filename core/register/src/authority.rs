@@ -1,0 +1,60 @@
+//! The table of authorities: what a design may be held to, matter by matter.
+
+/// The matters a design chooses authorities for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Matter {
+    /// Welfare schemes: sizes, depths, temperatures.
+    Welfare,
+    /// Electrical separation near water.
+    Electrical,
+    /// Guards for visitors.
+    Guards,
+}
+
+impl Matter {
+    /// The key under `held-to`.
+    pub const fn name(self) -> &'static str {
+        match self {
+            Matter::Welfare => "welfare",
+            Matter::Electrical => "electrical",
+            Matter::Guards => "guards",
+        }
+    }
+}
+
+/// A law, standard or scheme.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Authority {
+    /// The id a design uses.
+    pub id: &'static str,
+    /// Its matter.
+    pub matter: Matter,
+    /// Title.
+    pub title: &'static str,
+    /// Edition.
+    pub edition: &'static str,
+    /// Year.
+    pub year: u16,
+    /// What it was made for, where that limits what it says about an exhibit.
+    pub scope: &'static str,
+}
+
+/// Everything the rules know how to hold a design to.
+pub const AUTHORITIES: &[Authority] = &[
+    Authority {
+        id: "eu-2010-63",
+        matter: Matter::Welfare,
+        title: "Directive 2010/63/EU, Annex III, Section B, division 10 (reptiles)",
+        edition: "values in force from 1 January 2017",
+        year: 2010,
+        scope: "animals used for scientific purposes; for an exhibit a floor, not a target",
+    },
+    Authority {
+        id: "de-1997",
+        matter: Matter::Welfare,
+        title: "Mindestanforderungen an die Haltung von Reptilien (expert opinion for the German federal ministry)",
+        edition: "10 January 1997",
+        year: 1997,
+        scope: "private and zoo keeping; multiples of shell length and breadth",
+    },
+];

@@ -1,0 +1,217 @@
+//! Species by key and Latin name. What nobody has published is left out, not guessed.
+
+use haulout_quantity::Basis::{Published, Recalled, Reported};
+
+use crate::value::Value;
+
+/// A species and what is known of it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Species {
+    /// The key a design uses.
+    pub key: &'static str,
+    /// Latin name.
+    pub latin: &'static str,
+    /// Common name, for printing.
+    pub common: &'static str,
+    /// Full-grown body length: straight carapace length of turtles, snout to vent of others.
+    pub body_length: Option<Value>,
+    /// Lowest water temperature in the warm season.
+    pub water_low: Option<Value>,
+    /// Highest water temperature in the warm season.
+    pub water_high: Option<Value>,
+}
+
+/// A value every species may have, by the name scripts and pages use.
+pub struct Trait {
+    /// Its name.
+    pub name: &'static str,
+    /// Out of a species.
+    pub of: fn(&'static Species) -> Option<&'static Value>,
+}
+
+/// All the traits there are.
+pub const TRAITS: &[Trait] = &[
+    Trait {
+        name: "body-length",
+        of: |s| s.body_length.as_ref(),
+    },
+    Trait {
+        name: "water-low",
+        of: |s| s.water_low.as_ref(),
+    },
+    Trait {
+        name: "water-high",
+        of: |s| s.water_high.as_ref(),
+    },
+];
+
+const AT: &str = "Austria, 2. Tierhaltungsverordnung, BGBl. II 486/2004, Annex 3 (water temperature, summer)";
+const REPTTRAITS: &str =
+    "Oskyrko et al. 2024, ReptTraits, Sci. Data 11:243 (maximum straight carapace length)";
+const GEIGER: &str = "Jaffe, Slater & Alfaro 2011, Biol. Lett. 7:558, as shipped with the R package geiger (maximum carapace length)";
+
+const fn water(low: f64, high: f64) -> (Option<Value>, Option<Value>) {
+    (
+        Some(Value::celsius("lowest water temperature", low, Published, AT)),
+        Some(Value::celsius("highest water temperature", high, Published, AT)),
+    )
+}
+
+const fn turtle(
+    key: &'static str,
+    latin: &'static str,
+    common: &'static str,
+    length: Value,
+    band: (Option<Value>, Option<Value>),
+) -> Species {
+    Species {
+        key,
+        latin,
+        common,
+        body_length: Some(length),
+        water_low: band.0,
+        water_high: band.1,
+    }
+}
+
+const fn carapace(metres: f64, source: &'static str) -> Value {
+    Value::length("carapace length, full-grown", metres, Reported, source)
+}
+
+/// The species the program knows.
+pub static SPECIES: &[Species] = &[
+    turtle(
+        "emys-orbicularis",
+        "Emys orbicularis",
+        "European pond turtle",
+        carapace(0.20, GEIGER),
+        water(20.0, 28.0),
+    ),
+    turtle(
+        "mauremys-reevesii",
+        "Mauremys reevesii",
+        "Reeves' turtle",
+        carapace(0.236, GEIGER),
+        water(22.0, 28.0),
+    ),
+    turtle(
+        "trachemys-scripta",
+        "Trachemys scripta",
+        "slider",
+        carapace(0.264, REPTTRAITS),
+        water(22.0, 30.0),
+    ),
+    turtle(
+        "chrysemys-picta",
+        "Chrysemys picta",
+        "painted turtle",
+        carapace(0.25, REPTTRAITS),
+        water(22.0, 28.0),
+    ),
+    turtle(
+        "pseudemys-concinna",
+        "Pseudemys concinna",
+        "river cooter",
+        carapace(0.33, REPTTRAITS),
+        water(24.0, 30.0),
+    ),
+    turtle(
+        "graptemys-pseudogeographica",
+        "Graptemys pseudogeographica",
+        "false map turtle",
+        carapace(0.27, GEIGER),
+        water(20.0, 28.0),
+    ),
+    turtle(
+        "sternotherus-odoratus",
+        "Sternotherus odoratus",
+        "common musk turtle",
+        carapace(0.14, REPTTRAITS),
+        water(20.0, 28.0),
+    ),
+    turtle(
+        "pelodiscus-sinensis",
+        "Pelodiscus sinensis",
+        "Chinese softshell",
+        carapace(0.33, REPTTRAITS),
+        water(25.0, 30.0),
+    ),
+    turtle(
+        "chelydra-serpentina",
+        "Chelydra serpentina",
+        "snapping turtle",
+        carapace(0.47, GEIGER),
+        water(22.0, 28.0),
+    ),
+    Species {
+        key: "cuora-amboinensis",
+        latin: "Cuora amboinensis",
+        common: "Amboina box turtle",
+        body_length: Some(carapace(0.20, GEIGER)),
+        water_low: Some(Value::celsius(
+            "lowest water temperature",
+            24.0,
+            Recalled,
+            "keepers' usage, from memory",
+        )),
+        water_high: Some(Value::celsius(
+            "highest water temperature",
+            28.0,
+            Recalled,
+            "keepers' usage, from memory",
+        )),
+    },
+    Species {
+        key: "chelodina-longicollis",
+        latin: "Chelodina longicollis",
+        common: "eastern long-necked turtle",
+        body_length: Some(carapace(0.282, REPTTRAITS)),
+        water_low: None,
+        water_high: None,
+    },
+];
+
+/// The species of a key or a Latin name; upper and lower case are the same.
+pub fn find(name: &str) -> Option<&'static Species> {
+    SPECIES
+        .iter()
+        .find(|s| s.key.eq_ignore_ascii_case(name) || s.latin.eq_ignore_ascii_case(name))
+}
+
+/// The key nearest to a name that is not known.
+pub fn nearest(name: &str) -> &'static str {
+    let wanted = name.to_lowercase();
+    let distance = |s: &&Species| {
+        strsim::damerau_levenshtein(&wanted, s.key)
+            .min(strsim::damerau_levenshtein(&wanted, &s.latin.to_lowercase()))
+    };
+    SPECIES.iter().min_by_key(distance).map_or("", |s| s.key)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{SPECIES, TRAITS, find, nearest};
+
+    #[test]
+    fn keys_and_latin_names_stand_once_and_are_found() {
+        for species in SPECIES {
+            assert_eq!(find(species.key), Some(species));
+            assert_eq!(find(&species.latin.to_uppercase()), Some(species));
+        }
+        let keys: std::collections::BTreeSet<_> = SPECIES.iter().map(|s| s.key).collect();
+        assert_eq!(keys.len(), SPECIES.len());
+        assert_eq!(nearest("Emis orbicularis"), "emys-orbicularis");
+    }
+
+    #[test]
+    fn every_value_has_a_source_and_every_band_its_two_ends_in_order() {
+        for species in SPECIES {
+            for value in TRAITS.iter().filter_map(|t| (t.of)(species)) {
+                assert!(value.source.len() > 10, "{}: {}", species.key, value.what);
+            }
+            if let (Some(low), Some(high)) = (species.water_low, species.water_high) {
+                assert!(low.value < high.value, "{}", species.key);
+            }
+        }
+    }
+}

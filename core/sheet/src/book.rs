@@ -1,0 +1,415 @@
+//! The book keeps the lines of one review; a sheet is the book seen in one case.
+
+use std::any::Any;
+use std::cell::{Ref, RefCell};
+use std::sync::Arc;
+
+use haulout_calc::formula::Refusal;
+use haulout_model::{
+    ChoiceRoot, Design, FieldCard, Ledger, Missing, NumberRoot, Origin, Patch, Standing, Subject,
+};
+use haulout_quantity::{Dimension, Measure, Unit};
+use rustc_hash::FxHashMap;
+
+use crate::case::Case;
+use crate::formula::{AnyFormula, Lines};
+use crate::gap::{Gap, GapKind, Gaps, Known};
+use crate::limit::{Limit, Limits};
+use crate::line::{Datum, Entry, Line, LineId, Made, Record};
+use haulout_register::Value;
+
+/// Another value at one place of the document: the *what if*.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Substitution {
+    /// The node of the value.
+    pub node: u32,
+    /// Which of its numbers, as [`Origin::part`] counts them.
+    pub part: u8,
+    /// The value in SI; an option of a choice by its number, yes as 1.
+    pub value: f64,
+}
+
+#[derive(Clone)]
+pub(crate) enum Memo {
+    UnderWork,
+    Done(Known<Arc<dyn Any + Send + Sync>>),
+}
+
+/// Figure, subject and what is left of the case for its axes.
+pub(crate) type MemoKey = (usize, Subject, Case);
+
+/// The lines of one review of one design under one ruleset, with its substitutions.
+pub struct Book<'d> {
+    design: &'d Design,
+    limits: &'d Limits,
+    substitutions: &'d [Substitution],
+    records: RefCell<Vec<Record>>,
+    arguments: RefCell<Vec<LineId>>,
+    roots: RefCell<FxHashMap<Origin, LineId>>,
+    limit_lines: RefCell<FxHashMap<usize, LineId>>,
+    pub(crate) memo: RefCell<FxHashMap<MemoKey, Memo>>,
+}
+
+impl<'d> Book<'d> {
+    /// An empty book.
+    pub fn new(design: &'d Design, limits: &'d Limits, substitutions: &'d [Substitution]) -> Self {
+        Book {
+            design,
+            limits,
+            substitutions,
+            records: RefCell::default(),
+            arguments: RefCell::default(),
+            roots: RefCell::default(),
+            limit_lines: RefCell::default(),
+            memo: RefCell::default(),
+        }
+    }
+
+    /// The book in a case.
+    pub const fn sheet(&self, case: Case) -> Sheet<'_> {
+        Sheet { book: self, case }
+    }
+
+    /// The design.
+    pub const fn design(&self) -> &'d Design {
+        self.design
+    }
+
+    /// A line. For the engine and the reports only: a rule or a figure that looks at numbers decides outside the sheet.
+    pub fn record(&self, id: LineId) -> Ref<'_, Record> {
+        Ref::map(self.records.borrow(), |records| &records[id as usize])
+    }
+
+    /// The lines a line was worked from.
+    pub fn arguments(&self, id: LineId) -> Vec<LineId> {
+        let (start, end) = self.record(id).args;
+        self.arguments.borrow()[start as usize..end as usize].to_vec()
+    }
+
+    /// The two lines whose equality shows that a search found what it looked for.
+    pub fn check_of(&self, id: LineId) -> Option<(LineId, LineId)> {
+        self.record(id).check
+    }
+
+    /// How many lines there are.
+    pub fn len(&self) -> usize {
+        self.records.borrow().len()
+    }
+
+    /// Whether nothing has been read or worked yet.
+    pub fn is_empty(&self) -> bool {
+        self.len() == 0
+    }
+
+    fn push(
+        &self,
+        datum: Datum,
+        dimension: Dimension,
+        unit: Option<&'static Unit>,
+        made: Made,
+        from: &[LineId],
+    ) -> LineId {
+        let mut arguments = self.arguments.borrow_mut();
+        let start = arguments.len() as u32;
+        arguments.extend_from_slice(from);
+        let args = (start, arguments.len() as u32);
+        let mut records = self.records.borrow_mut();
+        records.push(Record {
+            datum,
+            dimension,
+            unit,
+            made,
+            args,
+            check: None,
+        });
+        (records.len() - 1) as LineId
+    }
+
+    fn root(
+        &self,
+        origin: Origin,
+        make: impl FnOnce() -> (Datum, Dimension, Option<&'static Unit>, Made),
+    ) -> LineId {
+        if let Some(id) = self.roots.borrow().get(&origin) {
+            return *id;
+        }
+        let (datum, dimension, unit, made) = make();
+        let id = self.push(datum, dimension, unit, made, &[]);
+        self.roots.borrow_mut().insert(origin, id);
+        id
+    }
+
+    fn substituted(&self, origin: Origin) -> Option<f64> {
+        let hit = |s: &&Substitution| s.node == origin.node && s.part == origin.part && !origin.is_absent();
+        self.substitutions.iter().find(hit).map(|s| s.value)
+    }
+}
+
+/// The book seen in one case. Copied freely.
+#[derive(Clone, Copy)]
+pub struct Sheet<'s> {
+    pub(crate) book: &'s Book<'s>,
+    pub(crate) case: Case,
+}
+
+impl<'s> Sheet<'s> {
+    /// The design that is worked on.
+    pub const fn design(self) -> &'s Design {
+        self.book.design
+    }
+
+    /// The case in question.
+    pub const fn case(self) -> Case {
+        self.case
+    }
+
+    /// The same sheet in another case.
+    pub const fn in_case(self, case: Case) -> Sheet<'s> {
+        Sheet {
+            book: self.book,
+            case,
+        }
+    }
+
+    /// Works a line by a formula from exactly the lines the formula lists.
+    ///
+    /// # Errors
+    /// A gap when the formula refuses: the lines lie outside its range.
+    pub fn work<A, R: Entry>(self, formula: &'static Formula<A, R>, lines: impl Lines<A>) -> Known<Line<R>>
+    where
+        Formula<A, R>: AnyFormula,
+    {
+        self.work_any(formula, &lines.ids(), GapKind::OutOfRange)
+            .map(Line::new)
+    }
+
+    /// As [`Sheet::work`], for a construction: a refusal means that the drawing cannot be worked with.
+    ///
+    /// # Errors
+    /// A gap when the construction fails.
+    pub fn construct<A, R: Entry>(
+        self,
+        formula: &'static Formula<A, R>,
+        lines: impl Lines<A>,
+    ) -> Known<Line<R>>
+    where
+        Formula<A, R>: AnyFormula,
+    {
+        self.work_any(formula, &lines.ids(), GapKind::Unsound)
+            .map(Line::new)
+    }
+
+    /// Works a line from any number of lines of one type.
+    ///
+    /// # Errors
+    /// A gap when the formula refuses.
+    pub fn fold<A: Entry, R: Entry>(
+        self,
+        formula: &'static crate::Many<A, R>,
+        lines: &[Line<A>],
+    ) -> Known<Line<R>> {
+        let ids: Vec<LineId> = lines.iter().map(|l| l.id()).collect();
+        self.work_any(formula, &ids, GapKind::OutOfRange).map(Line::new)
+    }
+
+    /// Puts something together from lines of several types.
+    ///
+    /// # Errors
+    /// A gap when it cannot be put together.
+    pub fn assemble<R: Entry>(
+        self,
+        formula: &'static crate::Assembly<R>,
+        lines: &[LineId],
+    ) -> Known<Line<R>> {
+        self.work_any(formula, lines, GapKind::Unsound).map(Line::new)
+    }
+
+    /// Works a line by a formula whose types are not known here; scripts use it.
+    ///
+    /// # Errors
+    /// A gap of `kind` when the formula refuses.
+    pub fn work_any(
+        self,
+        formula: &'static dyn AnyFormula,
+        lines: &[LineId],
+        kind: GapKind,
+    ) -> Known<LineId> {
+        let (data, dimensions): (Vec<Datum>, Vec<Dimension>) = {
+            let records = self.book.records.borrow();
+            lines
+                .iter()
+                .map(|id| &records[*id as usize])
+                .map(|r| (r.datum.clone(), r.dimension))
+                .unzip()
+        };
+        match formula.again(&data) {
+            Ok(Datum::Number(n)) if !n.is_finite() => {
+                let what = format!("{}: the numbers given lead to no number", formula.card().name);
+                Err(Gap::of(kind, what, lines.to_vec()).into())
+            }
+            Ok(datum) => {
+                let dimension = formula.dimension(&dimensions);
+                Ok(self
+                    .book
+                    .push(datum, dimension, None, Made::Worked(formula), lines))
+            }
+            Err(Refusal { why }) => Err(Gap::of(kind, why, lines.to_vec()).into()),
+        }
+    }
+
+    /// Notes two lines that must be equal if the search behind `found` found the right thing; they are its working.
+    pub fn check<T, U>(self, found: Line<T>, left: Line<U>, right: Line<U>) {
+        self.book.records.borrow_mut()[found.id() as usize].check = Some((left.id(), right.id()));
+    }
+
+    /// A limit, as the ruleset has it.
+    pub fn limit<Q: Measure>(self, limit: &'static Limit) -> Line<Q> {
+        debug_assert!(
+            limit.dimension == Q::DIMENSION,
+            "{}: card and type differ in dimension",
+            limit.name
+        );
+        Line::new(self.limit_any(limit))
+    }
+
+    /// A limit whose dimension is not known here.
+    pub fn limit_any(self, limit: &'static Limit) -> LineId {
+        let key = std::ptr::from_ref(limit) as usize;
+        if let Some(id) = self.book.limit_lines.borrow().get(&key) {
+            return *id;
+        }
+        let value = self.book.limits.value(limit);
+        let unit = haulout_quantity::unit(limit.unit);
+        let id = self.book.push(
+            Datum::Number(value.value),
+            limit.dimension,
+            unit,
+            Made::Limit(limit, value),
+            &[],
+        );
+        self.book.limit_lines.borrow_mut().insert(key, id);
+        id
+    }
+
+    /// A value of a register, looked up by a line.
+    pub fn register<Q: Measure>(self, value: &'static Value, by: Option<LineId>) -> Line<Q> {
+        debug_assert!(
+            value.dimension == Q::DIMENSION,
+            "{}: value and type differ in dimension",
+            value.what
+        );
+        Line::new(self.register_any(value, by))
+    }
+
+    /// A value of a register whose dimension is not known here.
+    pub fn register_any(self, value: &'static Value, by: Option<LineId>) -> LineId {
+        let from: Vec<LineId> = by.into_iter().collect();
+        let unit = haulout_quantity::unit(value.unit);
+        self.book.push(
+            Datum::Number(value.value),
+            value.dimension,
+            unit,
+            Made::Register(value, by),
+            &from,
+        )
+    }
+
+    /// Whether a choice stands at one of its options; only for choosing which stated fields to read next, and the
+    /// line must then be among the arguments or the gaps of what follows.
+    pub fn option_of(self, choice: Line<haulout_model::Word>) -> u16 {
+        self.book
+            .record(choice.id())
+            .datum
+            .number()
+            .map_or(u16::MAX, |n| n as u16)
+    }
+
+    /// The word of a line that holds one, for a look-up in a register.
+    pub fn word_of(self, words: Line<Arc<String>>) -> Arc<String> {
+        Arc::<String>::take(&self.book.record(words.id()).datum)
+    }
+}
+
+use haulout_calc::formula::Formula;
+
+impl Ledger for Sheet<'_> {
+    type Line<T: 'static> = Line<T>;
+    type Gap = Gaps;
+
+    fn number<Q: Measure>(self, root: NumberRoot) -> Line<Q> {
+        Line::new(self.book.root(root.origin, || {
+            let value = self.book.substituted(root.origin).unwrap_or(root.value);
+            let made = Made::Stated {
+                origin: root.origin,
+                standing: root.standing,
+                card: Some(root.card),
+            };
+            (Datum::Number(value), Q::DIMENSION, root.unit, made)
+        }))
+    }
+
+    fn default<Q: Measure>(self, origin: Origin, card: &'static FieldCard) -> Line<Q> {
+        let default = card
+            .default
+            .as_ref()
+            .expect("a number asks for a default only when its card has one");
+        Line::new(self.book.root(origin, || {
+            (
+                Datum::Number(default.value),
+                Q::DIMENSION,
+                None,
+                Made::Default(origin, card, default),
+            )
+        }))
+    }
+
+    fn choice<T: 'static>(self, root: ChoiceRoot) -> Line<T> {
+        Line::new(self.book.root(root.origin, || {
+            let option = self
+                .book
+                .substituted(root.origin)
+                .unwrap_or(f64::from(root.option));
+            let made = Made::Stated {
+                origin: root.origin,
+                standing: root.standing,
+                card: None,
+            };
+            (Datum::Number(option), Dimension::NUMBER, None, made)
+        }))
+    }
+
+    fn thing<T: Send + Sync + 'static>(
+        self,
+        origin: Origin,
+        end: u32,
+        standing: Standing,
+        make: impl FnOnce(Patch<'_>) -> T,
+    ) -> Line<Arc<T>> {
+        Line::new(self.book.root(origin, || {
+            let inside = |s: &&Substitution| (origin.node..end).contains(&s.node);
+            let patch = |node: u32| {
+                self.book
+                    .substitutions
+                    .iter()
+                    .filter(inside)
+                    .find(|s| s.node == node)
+                    .map(|s| s.value)
+            };
+            let made = Made::Stated {
+                origin,
+                standing,
+                card: None,
+            };
+            (
+                Datum::Thing(Arc::new(make(&patch))),
+                Dimension::NUMBER,
+                None,
+                made,
+            )
+        }))
+    }
+
+    fn missing(self, missing: Missing) -> Gaps {
+        Gap::from(missing).into()
+    }
+}

@@ -1,0 +1,110 @@
+//! What a worked line needs of its formula once the types are gone: the card, and working it again on other numbers.
+
+use haulout_calc::formula::{Formula, FormulaCard, Refusal};
+use haulout_quantity::Dimension;
+
+use crate::line::{Datum, Entry, Line, LineId};
+
+/// A formula seen from a line that was worked by it.
+pub trait AnyFormula: Sync {
+    /// Its card.
+    fn card(&self) -> &FormulaCard;
+    /// Works it on data in the order of the card's symbols; the printer uses this to find out how many digits the
+    /// operands need.
+    ///
+    /// # Errors
+    /// The formula's own refusal.
+    fn again(&self, data: &[Datum]) -> Result<Datum, Refusal>;
+    /// Dimension of the result, from those of the arguments where the formula leaves it open.
+    fn dimension(&self, arguments: &[Dimension]) -> Dimension;
+}
+
+/// A tuple of lines that fits a tuple of arguments.
+pub trait Lines<A> {
+    /// Their numbers on the sheet, in order.
+    fn ids(&self) -> Vec<LineId>;
+}
+
+/// A tuple of arguments, taken out of data in order.
+pub trait Arguments: Sized {
+    /// Out of data.
+    fn take(data: &[Datum]) -> Self;
+}
+
+macro_rules! tuples {
+    ($($name:ident $at:tt),+) => {
+        impl<$($name: Entry),+> Arguments for ($($name,)+) {
+            fn take(data: &[Datum]) -> Self {
+                ($($name::take(&data[$at]),)+)
+            }
+        }
+        impl<$($name: Entry),+> Lines<($($name,)+)> for ($(Line<$name>,)+) {
+            fn ids(&self) -> Vec<LineId> {
+                vec![$(self.$at.id()),+]
+            }
+        }
+    };
+}
+
+// One implementation an arity is all that differs; a macro here saves nine copies of the same two lines.
+tuples!(A 0);
+tuples!(A 0, B 1);
+tuples!(A 0, B 1, C 2);
+tuples!(A 0, B 1, C 2, D 3);
+tuples!(A 0, B 1, C 2, D 3, E 4);
+tuples!(A 0, B 1, C 2, D 3, E 4, F 5);
+tuples!(A 0, B 1, C 2, D 3, E 4, F 5, G 6);
+tuples!(A 0, B 1, C 2, D 3, E 4, F 5, G 6, H 7);
+
+impl<A: Arguments + 'static, R: Entry> AnyFormula for Formula<A, R> {
+    fn card(&self) -> &FormulaCard {
+        self.card
+    }
+    fn again(&self, data: &[Datum]) -> Result<Datum, Refusal> {
+        self.work(A::take(data)).map(R::put)
+    }
+    fn dimension(&self, _arguments: &[Dimension]) -> Dimension {
+        R::DIMENSION
+    }
+}
+
+/// A formula of any number of lines of one type: a sum, the least, the largest.
+pub struct Many<A, R> {
+    /// Its card; of [`haulout_calc::formula::Kind::Closed`] the text is `+`, `min` or `max` and is spread over the lines.
+    pub card: &'static FormulaCard,
+    /// The work.
+    pub run: fn(&[A]) -> Result<R, Refusal>,
+}
+
+impl<A: Entry, R: Entry> AnyFormula for Many<A, R> {
+    fn card(&self) -> &FormulaCard {
+        self.card
+    }
+    fn again(&self, data: &[Datum]) -> Result<Datum, Refusal> {
+        let arguments: Vec<A> = data.iter().map(A::take).collect();
+        (self.run)(&arguments).map(R::put)
+    }
+    fn dimension(&self, _arguments: &[Dimension]) -> Dimension {
+        R::DIMENSION
+    }
+}
+
+/// A formula that puts something together from lines of several types: a bed from outlines, levels and slopes.
+pub struct Assembly<R> {
+    /// Its card.
+    pub card: &'static FormulaCard,
+    /// The work, on the data in the order in which the lines are given.
+    pub run: fn(&[Datum]) -> Result<R, Refusal>,
+}
+
+impl<R: Entry> AnyFormula for Assembly<R> {
+    fn card(&self) -> &FormulaCard {
+        self.card
+    }
+    fn again(&self, data: &[Datum]) -> Result<Datum, Refusal> {
+        (self.run)(data).map(R::put)
+    }
+    fn dimension(&self, _arguments: &[Dimension]) -> Dimension {
+        R::DIMENSION
+    }
+}

@@ -1,0 +1,79 @@
+//! Limits as cards, read only through the sheet, and the values a ruleset has resolved for them.
+
+use haulout_quantity::{Basis, Dimension};
+use rustc_hash::FxHashMap;
+
+/// Which way a limit becomes harder to meet.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Tighter {
+    /// A higher value asks more: a least depth.
+    Higher,
+    /// A lower value asks more: a greatest time.
+    Lower,
+}
+
+/// The card of a limit, or of one row of a table of limits.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Limit {
+    /// The id of its rule.
+    pub rule: &'static str,
+    /// Its name within the rule; unique there.
+    pub name: &'static str,
+    /// The row, for a table; empty otherwise.
+    pub row: &'static str,
+    /// What it is, in words.
+    pub what: &'static str,
+    /// In SI.
+    pub value: f64,
+    /// The unit it is printed in.
+    pub unit: &'static str,
+    /// Its dimension.
+    pub dimension: Dimension,
+    /// Which way it is tighter.
+    pub tighter: Tighter,
+    /// How well it is known.
+    pub basis: Basis,
+    /// Where it stands: title, edition, clause or table.
+    pub source: &'static str,
+}
+
+/// A limit's value in the ruleset at hand.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct LimitValue {
+    /// In SI.
+    pub value: f64,
+    /// The position of the annex that changed it, in the order given; none when it stands as built in.
+    pub by: Option<u16>,
+}
+
+/// The limits of a ruleset that differ from their cards.
+#[derive(Debug, Clone, Default)]
+pub struct Limits {
+    changed: FxHashMap<(String, String, String), LimitValue>,
+}
+
+impl Limits {
+    /// Changes one limit. The caller has checked which way is tighter and who may loosen.
+    pub fn set(&mut self, rule: &str, name: &str, row: &str, value: LimitValue) {
+        self.changed
+            .insert((rule.to_owned(), name.to_owned(), row.to_owned()), value);
+    }
+
+    /// The value of a limit.
+    pub fn value(&self, limit: &Limit) -> LimitValue {
+        let as_built_in = LimitValue {
+            value: limit.value,
+            by: None,
+        };
+        if self.changed.is_empty() {
+            return as_built_in;
+        }
+        let key = (limit.rule.to_owned(), limit.name.to_owned(), limit.row.to_owned());
+        self.changed.get(&key).copied().unwrap_or(as_built_in)
+    }
+
+    /// Whether no limit differs from its card.
+    pub fn is_empty(&self) -> bool {
+        self.changed.is_empty()
+    }
+}

@@ -1,0 +1,3 @@
+//! Chapter water: depth, levels, exits.
+
+pub(crate) mod depth_to_submerge_and_be_seen;
