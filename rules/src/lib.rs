@@ -9,6 +9,7 @@ use haulout_engine::{CompiledRule, Rule};
 
 /// Every compiled rule, chapter by chapter.
 pub static RULES: &[&CompiledRule] = &[
+    &water::depth_of_the_scheme::RULE,
     &water::depth_to_submerge_and_be_seen::RULE,
     &plumbing::turnover_by_delivered_flow::RULE,
 ];

@@ -89,22 +89,49 @@ pub fn review<'d>(
     }
 }
 
-/// An authority a rule answers to: a position in the table, none for practice, or why there is none.
-type Chosen = Result<Option<u16>, Gap>;
+/// An authority a rule answers to.
+#[derive(Debug, Clone)]
+enum Chosen {
+    /// Practice: no authority.
+    Practice,
+    /// A position in the table of authorities.
+    Table(u16),
+    /// The file says that the design is held to none in this matter.
+    Nobody,
+    /// None is chosen, or one that the table does not know.
+    Unknown(Gap),
+}
+
+impl Chosen {
+    const fn position(&self) -> Option<u16> {
+        match self {
+            Chosen::Table(at) => Some(*at),
+            _ => None,
+        }
+    }
+}
 
 fn authorities(design: &Design, rule: &Rule) -> Vec<Chosen> {
     let Some(matter) = rule.card.matter else {
-        return vec![Ok(None)];
+        return vec![Chosen::Practice];
     };
     let list = held_to(design, matter);
-    if let Some(missing) = list.missing() {
-        let what = format!("no authority is chosen for {}", matter.name());
-        return vec![Err(Gap::at(GapKind::NoAuthority, what, missing.origin))];
+    match list.missing() {
+        Some(missing) if missing.kind == MissingKind::None => vec![Chosen::Nobody],
+        Some(missing) => {
+            let what = format!("no authority is chosen for {}", matter.name());
+            vec![Chosen::Unknown(Gap::at(
+                GapKind::NoAuthority,
+                what,
+                missing.origin,
+            ))]
+        }
+        None => list
+            .items()
+            .iter()
+            .map(|reference| known(matter, reference))
+            .collect(),
     }
-    list.items()
-        .iter()
-        .map(|reference| known(matter, reference))
-        .collect()
 }
 
 fn held_to(design: &Design, matter: Matter) -> &List<Reference> {
@@ -120,14 +147,17 @@ fn known(matter: Matter, reference: &Reference) -> Chosen {
     let position = AUTHORITIES
         .iter()
         .position(|a| a.matter == matter && a.id == reference.name());
-    position.map(|at| Some(at as u16)).ok_or_else(|| {
-        let what = format!(
-            "the table of authorities has no rules of \"{}\" for {}",
-            reference.name(),
-            matter.name()
-        );
-        Gap::at(GapKind::NoAuthority, what, reference.seat().origin)
-    })
+    match position {
+        Some(at) => Chosen::Table(at as u16),
+        None => {
+            let what = format!(
+                "the table of authorities has no rules of \"{}\" for {}",
+                reference.name(),
+                matter.name()
+            );
+            Chosen::Unknown(Gap::at(GapKind::NoAuthority, what, reference.seat().origin))
+        }
+    }
 }
 
 /// No subjects: not assessed when a list is not stated, does not apply when it is said to be empty.
@@ -155,15 +185,18 @@ struct Asking<'a, 'd> {
 impl Asking<'_, '_> {
     fn case(&self, authority: &Chosen) -> Case {
         Case {
-            authority: authority.clone().unwrap_or_default(),
+            authority: authority.position(),
             ..self.rule.card.case
         }
     }
 
     fn subject(&self, at: Subject, authority: &Chosen) -> Answer {
         let known = match authority {
-            Ok(_) => self.rule.judge.judge(self.book.sheet(self.case(authority)), at),
-            Err(gap) => Err(gap.clone().into()),
+            Chosen::Practice | Chosen::Table(_) => {
+                self.rule.judge.judge(self.book.sheet(self.case(authority)), at)
+            }
+            Chosen::Nobody => Ok(Check::AllOf(Vec::new())),
+            Chosen::Unknown(gap) => Err(gap.clone().into()),
         };
         self.answer(Some(at), authority, known)
     }
@@ -171,7 +204,7 @@ impl Asking<'_, '_> {
     fn answer(&self, subject: Option<Subject>, authority: &Chosen, known: Known<Check>) -> Answer {
         let verdict = Verdict::of(self.book, &known);
         let card = &self.rule.card;
-        let position = authority.clone().unwrap_or_default();
+        let position = authority.position();
         let design = self.book.design();
         let key = subject.map_or_else(|| card.about.name().to_owned(), |s| s.key(design));
         let open = matches!(verdict.outcome, Outcome::Short | Outcome::NotAssessed);

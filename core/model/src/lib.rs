@@ -4,6 +4,7 @@
 //! The same reading code describes the document ([`describe`]), so that the published schema can be held to it.
 
 mod card;
+mod compound;
 mod design;
 mod field;
 mod layout;
@@ -13,11 +14,11 @@ mod shape;
 mod subject;
 
 pub use card::{ChoiceCard, Default, FieldCard, Form, Role};
+pub use compound::{Curve, CurvePoints, Level, LevelExpr, List, Reference};
 pub use design::{Design, read};
 pub use design::{animal, circuit, hall, pool, project, variance, visitor};
 pub use field::{
-    Choice, Curve, CurvePoints, Flag, Level, LevelExpr, List, Missing, MissingKind, Number, Origin,
-    Reference, Seat, Standing, State, Text, Value, Word,
+    Choice, Flag, Missing, MissingKind, Number, Origin, Seat, Standing, State, Text, Value, Word,
 };
 pub use layout::Stage;
 pub use ledger::{ChoiceRoot, Ledger, NumberRoot, Patch};

@@ -4,7 +4,8 @@ use std::sync::Arc;
 
 use haulout_quantity::si::{Angle, Length};
 
-use crate::field::{Missing, Number, Reference, Seat, Standing, State};
+use crate::compound::Reference;
+use crate::field::{Missing, Number, Seat, Standing, State};
 use crate::ledger::{Ledger, Patch};
 
 /// A drawn outline in plain numbers, metres and radians, before it is flattened to corners.

@@ -100,6 +100,14 @@ impl From<Gap> for Gaps {
 }
 
 impl Gaps {
+    /// The same gaps, resting on one more line: it decided that they were looked for.
+    pub fn because(mut self, line: LineId) -> Gaps {
+        for gap in &mut self.0 {
+            gap.lines.push(line);
+        }
+        self
+    }
+
     /// Both lists, a gap at the same place once.
     pub fn and(mut self, other: Gaps) -> Gaps {
         for gap in other.0 {

@@ -37,16 +37,30 @@ static LAYER: Formula<(Area, Length), Volume> = Formula {
     run: |(area, thickness)| Ok(area * thickness),
 };
 
-static DISPLACED: Formula<(Volume, Ratio), Volume> = Formula {
+static DISPLACED: Formula<(Volume, Ratio, u16), Volume> = Formula {
     card: &closed(
         "volume displaced",
         "V_d",
         "V_bulk × (1 - n)",
-        &["V_bulk", "n"],
+        &["V_bulk", "n", "kind"],
         "definition of void ratio",
     ),
-    run: |(bulk, voids)| Ok(bulk * (Ratio::from_si(1.0) - voids)),
+    run: |(bulk, voids, _kind)| Ok(bulk * (Ratio::from_si(1.0) - voids)),
 };
+
+static SOLID_THROUGHOUT: Formula<(Volume, u16), Volume> = Formula {
+    card: &closed(
+        "volume displaced by something without voids",
+        "V_d",
+        "V_bulk",
+        &["V_bulk", "kind"],
+        "definition",
+    ),
+    run: |(bulk, _kind)| Ok(bulk),
+};
+
+/// The options of a solid's kind that are mostly open: gravel and void-formers.
+const OPEN: [u16; 2] = [1, 2];
 
 const fn closed(
     name: &'static str,
@@ -105,12 +119,14 @@ fn displaced(sheet: Sheet<'_>, pool: &Pool, solid: &Solid) -> Known<Line<Volume>
         let (area, thickness) = (layer_area(sheet, pool, solid), solid.thickness.on(sheet)).all()?;
         sheet.work(&LAYER, (area, thickness))
     };
-    // Rock has no voids unless the file says so; gravel and void-formers must say how open they are.
-    match solid.kind.word() {
-        Some("gravel" | "void-former") => sheet.work(&DISPLACED, (bulk, solid.voids.on(sheet)).all()?),
-        _ if solid.voids.is_given() => sheet.work(&DISPLACED, (bulk, solid.voids.on(sheet)).all()?),
-        _ => bulk,
+    // Rock has no voids unless the file says so; gravel and void-formers must say how open they are. The kind decides
+    // which it is, so it is an argument of either line.
+    let (bulk, kind) = (bulk, solid.kind.on(sheet)).all()?;
+    if OPEN.contains(&sheet.option_of(kind)) || solid.voids.is_given() {
+        let voids = solid.voids.on(sheet).map_err(|gaps| gaps.because(kind.id()))?;
+        return sheet.work(&DISPLACED, (bulk, voids, kind.option()));
     }
+    sheet.work(&SOLID_THROUGHOUT, (bulk, kind.option()))
 }
 
 /// The area of the zones a layer lies in, each less the zones drawn over it.

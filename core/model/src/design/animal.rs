@@ -4,7 +4,8 @@ use haulout_quantity::Dimension;
 use haulout_quantity::si::{Length, Ratio};
 
 use crate::card::{FieldCard, Form, Role};
-use crate::field::{List, Number, Reference, Text};
+use crate::compound::{List, Reference};
+use crate::field::{Number, Text};
 use crate::reader::Reader;
 
 static COUNT: FieldCard =

@@ -4,7 +4,8 @@ use haulout_quantity::Dimension;
 use haulout_quantity::si::{Length, Ratio, VolumeRate};
 
 use crate::card::{FieldCard, Form, Role};
-use crate::field::{Curve, List, Number, Reference};
+use crate::compound::{Curve, List, Reference};
+use crate::field::Number;
 use crate::reader::Reader;
 
 static STATIC_HEAD: FieldCard = FieldCard::quantity(

@@ -4,7 +4,8 @@ use haulout_quantity::Dimension;
 use haulout_quantity::si::Length;
 
 use crate::card::{ChoiceCard, FieldCard, Role};
-use crate::field::{Choice, Level, List, Number};
+use crate::compound::{Level, List};
+use crate::field::{Choice, Number};
 use crate::reader::Reader;
 use crate::shape::ShapeField;
 

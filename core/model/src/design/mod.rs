@@ -10,7 +10,7 @@ pub mod visitor;
 
 use haulout_document::{Problem, Tree};
 
-use crate::field::List;
+use crate::compound::List;
 use crate::reader::{Reader, TreeReader};
 
 /// One enclosure, as its file states it.
@@ -52,7 +52,7 @@ impl Design {
 
 impl Design {
     /// The level of a name such as `main.water` or `gallery.floor`.
-    pub fn level(&self, name: &str) -> Option<&crate::field::Level> {
+    pub fn level(&self, name: &str) -> Option<&crate::compound::Level> {
         let (owner, level) = name.split_once('.')?;
         let pool = self.pools.items().iter().find(|p| p.id == owner);
         let zone = || {

@@ -4,7 +4,8 @@ use haulout_quantity::Dimension;
 use haulout_quantity::si::{Length, Ratio, TemperatureInterval, ThermodynamicTemperature, Volume};
 
 use crate::card::{ChoiceCard, FieldCard, Form, Role};
-use crate::field::{Choice, Level, List, Number, Reference};
+use crate::compound::{Level, List, Reference};
+use crate::field::{Choice, Number};
 use crate::reader::Reader;
 use crate::shape::ShapeField;
 

@@ -1,7 +1,8 @@
 //! The project: who, which revision, how far it has got, what it is held to.
 
 use crate::card::{ChoiceCard, Role};
-use crate::field::{Choice, List, Reference, Text};
+use crate::compound::{List, Reference};
+use crate::field::{Choice, Text};
 use crate::layout::Stage;
 use crate::reader::Reader;
 

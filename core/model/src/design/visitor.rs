@@ -4,7 +4,8 @@ use haulout_quantity::Dimension;
 use haulout_quantity::si::Length;
 
 use crate::card::{FieldCard, Role};
-use crate::field::{List, Number, Reference};
+use crate::compound::{List, Reference};
+use crate::field::Number;
 use crate::reader::Reader;
 
 static X: FieldCard = FieldCard::quantity("x", Dimension::LENGTH, Role::Decision, (-100.0, 100.0), 0.01);

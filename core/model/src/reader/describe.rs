@@ -7,8 +7,9 @@ use haulout_quantity::si::{Length, Ratio};
 
 use super::Reader;
 use crate::card::{ChoiceCard, FieldCard, Role};
+use crate::compound::{Curve, Level, List, Reference};
 use crate::design::Design;
-use crate::field::{Choice, Curve, Flag, Level, List, Number, Origin, Reference, Seat, State, Text};
+use crate::field::{Choice, Flag, Number, Origin, Seat, State, Text};
 use crate::shape::ShapeField;
 
 /// One key of the document as the reading code knows it.

@@ -3,6 +3,7 @@
 mod describe;
 mod quantities;
 mod shapes;
+mod tables;
 mod tree;
 
 use haulout_quantity::Measure;
@@ -11,7 +12,8 @@ pub use describe::{Described, describe};
 pub(crate) use tree::TreeReader;
 
 use crate::card::{ChoiceCard, FieldCard, Role};
-use crate::field::{Choice, Curve, Flag, Level, List, Number, Reference, Text};
+use crate::compound::{Curve, Level, List, Reference};
+use crate::field::{Choice, Flag, Number, Text};
 use crate::shape::ShapeField;
 
 /// Reads the members of the object it stands on. Every call names one key; the describing implementer notes it.

@@ -268,7 +268,7 @@ impl<'t> TreeReader<'t> {
         Some(Drawn { numbers, build, side })
     }
 
-    fn outline_named(&mut self, node: Node, what: &'static str) -> Option<crate::field::Reference> {
+    fn outline_named(&mut self, node: Node, what: &'static str) -> Option<crate::compound::Reference> {
         match self.tree.member(node, "of") {
             Some(of) => self.reference_at(of, None, what),
             None => {

@@ -6,9 +6,8 @@ use haulout_quantity::si::{Length, Ratio};
 
 use super::Reader;
 use crate::card::{ChoiceCard, FieldCard, Form, Role};
-use crate::field::{
-    Choice, Curve, Flag, Level, List, MissingKind, Number, Origin, Reference, Seat, Standing, State, Text,
-};
+use crate::compound::{Curve, Level, List, Reference};
+use crate::field::{Choice, Flag, MissingKind, Number, Origin, Seat, Standing, State, Text};
 use crate::shape::ShapeField;
 
 /// Where the reader stands.

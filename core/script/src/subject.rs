@@ -1,0 +1,85 @@
+//! What a script is given: the subject, of which it can ask what its card lists, by name.
+
+use std::sync::Arc;
+
+use haulout_quantity::Dimension;
+use rhai::{Engine, ImmutableString};
+
+use crate::fault::nearest;
+use crate::tape::{Shared, Step, Tape};
+use crate::value::{Given, Value};
+
+/// Something the card lists: its name and its dimension.
+pub(crate) type Listed = (String, Dimension);
+
+/// Everything the card lists.
+#[derive(Debug, Clone, Default)]
+pub(crate) struct Lists {
+    pub(crate) figures: Vec<Listed>,
+    pub(crate) register: Vec<Listed>,
+    pub(crate) limits: Vec<Listed>,
+}
+
+impl Lists {
+    /// How many roots there are: the first steps of every tape, figures first, then register values, then limits.
+    pub(crate) fn len(&self) -> usize {
+        self.figures.len() + self.register.len() + self.limits.len()
+    }
+
+    /// A tape that begins with the roots.
+    pub(crate) fn tape(&self) -> Result<Tape, String> {
+        let mut tape = Tape::default();
+        let lists: [(&[Listed], fn(usize) -> Step); 3] =
+            [(&self.figures, Step::Figure), (&self.register, Step::Register), (&self.limits, Step::Limit)];
+        for (list, step) in lists {
+            for (at, (_, dimension)) in list.iter().enumerate() {
+                tape.step(step(at), *dimension)?;
+            }
+        }
+        Ok(tape)
+    }
+
+    /// What a root is called, and in which list of the card it stands.
+    pub(crate) fn name(&self, root: usize) -> (&'static str, &str) {
+        let register = self.figures.len();
+        let limits = register + self.register.len();
+        if root < register {
+            ("figures", &self.figures[root].0)
+        } else if root < limits {
+            ("register", &self.register[root - register].0)
+        } else {
+            ("limits", &self.limits[root - limits].0)
+        }
+    }
+}
+
+/// The subject as a script holds it.
+#[derive(Clone)]
+pub(crate) struct Asked {
+    pub(crate) tape: Shared,
+    pub(crate) lists: Arc<Lists>,
+}
+
+impl Asked {
+    fn find(&self, list: &[Listed], before: usize, word: &str, name: &str) -> Given<Value> {
+        if let Some(at) = list.iter().position(|(known, _)| known == name) {
+            return Ok(Value { tape: self.tape.clone(), step: before + at });
+        }
+        let near = nearest(name, list.iter().map(|(known, _)| known.as_str()));
+        Err(format!("the card lists no \"{name}\" under \"{word}\"{near}").into())
+    }
+}
+
+/// Lets a script ask.
+pub(crate) fn register(engine: &mut Engine) {
+    engine.register_type_with_name::<Asked>("subject");
+    engine.register_fn("figure", |it: &mut Asked, name: ImmutableString| {
+        it.find(&it.lists.figures, 0, "figures", &name)
+    });
+    engine.register_fn("register", |it: &mut Asked, name: ImmutableString| {
+        it.find(&it.lists.register, it.lists.figures.len(), "register", &name)
+    });
+    engine.register_fn("limit", |it: &mut Asked, name: ImmutableString| {
+        it.find(&it.lists.limits, it.lists.figures.len() + it.lists.register.len(), "limits", &name)
+    });
+}
