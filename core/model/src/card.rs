@@ -85,28 +85,12 @@ impl FieldCard {
         range: (f64, f64),
         step: f64,
     ) -> Self {
-        FieldCard {
-            what,
-            dimension,
-            form: Form::Quantity,
-            role,
-            range,
-            step,
-            default: None,
-        }
+        FieldCard { what, dimension, form: Form::Quantity, role, range, step, default: None }
     }
 
     /// A number without unit.
     pub const fn plain(what: &'static str, role: Role, range: (f64, f64), step: f64) -> Self {
-        FieldCard {
-            what,
-            dimension: Dimension::NUMBER,
-            form: Form::Plain,
-            role,
-            range,
-            step,
-            default: None,
-        }
+        FieldCard { what, dimension: Dimension::NUMBER, form: Form::Plain, role, range, step, default: None }
     }
 
     /// The same card written in another form.

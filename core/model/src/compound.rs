@@ -124,3 +124,38 @@ impl Curve {
         }
     }
 }
+
+/// The corners of a line as stated, metres.
+#[derive(Debug, Clone, PartialEq)]
+pub struct TrackPoints(pub Vec<[f64; 2]>);
+
+/// An open line in plan; every number keeps its node, the whole is one root.
+#[derive(Debug, Clone)]
+pub struct Track {
+    pub(crate) seat: Seat,
+    pub(crate) end: u32,
+    pub(crate) state: State<Vec<[(u32, f64); 2]>>,
+}
+
+impl Track {
+    /// The whole line as one root.
+    ///
+    /// # Errors
+    /// A gap when no line is given.
+    pub fn on<L: Ledger>(&self, ledger: L) -> Result<L::Line<Arc<TrackPoints>>, L::Gap> {
+        match &self.state {
+            State::Given(points) => {
+                Ok(ledger.thing(self.seat.origin, self.end, Standing::Settled, |patch| {
+                    let number = |(node, stated): (u32, f64)| patch(node).unwrap_or(stated);
+                    TrackPoints(points.iter().map(|[x, y]| [number(*x), number(*y)]).collect())
+                }))
+            }
+            other => Err(ledger.missing(self.seat.missing(other))),
+        }
+    }
+
+    /// Where it stands or would stand.
+    pub const fn seat(&self) -> Seat {
+        self.seat
+    }
+}

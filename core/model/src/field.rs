@@ -24,12 +24,7 @@ pub struct Origin {
 impl Origin {
     /// The only number of a node.
     pub const fn at(node: u32) -> Self {
-        Origin {
-            node,
-            tail: ["", "", ""],
-            part: 0,
-            through: None,
-        }
+        Origin { node, tail: ["", "", ""], part: 0, through: None }
     }
 
     /// The same place, another number of it.
@@ -130,11 +125,7 @@ impl Seat {
             State::None => MissingKind::None,
             State::Undecided => MissingKind::Undecided,
         };
-        Missing {
-            origin: self.origin,
-            kind,
-            what: self.what,
-        }
+        Missing { origin: self.origin, kind, what: self.what }
     }
 }
 
@@ -250,10 +241,7 @@ impl Choice {
 
     /// The word itself, for reading aloud and for walking the document; never for deciding an answer.
     pub fn word(&self) -> Option<&'static str> {
-        self.state
-            .given()
-            .and_then(|(option, _)| self.card.options.get(*option as usize))
-            .copied()
+        self.state.given().and_then(|(option, _)| self.card.options.get(*option as usize)).copied()
     }
 }
 

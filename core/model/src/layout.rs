@@ -26,8 +26,6 @@ impl Stage {
 
     /// The stage of a word.
     pub fn of(word: &str) -> Option<Self> {
-        [Stage::Concept, Stage::Detailed, Stage::AsBuilt]
-            .into_iter()
-            .find(|stage| stage.name() == word)
+        [Stage::Concept, Stage::Detailed, Stage::AsBuilt].into_iter().find(|stage| stage.name() == word)
     }
 }

@@ -7,6 +7,7 @@ mod card;
 mod compound;
 mod design;
 mod field;
+mod kinds;
 mod layout;
 mod ledger;
 mod reader;
@@ -14,9 +15,11 @@ mod shape;
 mod subject;
 
 pub use card::{ChoiceCard, Default, FieldCard, Form, Role};
-pub use compound::{Curve, CurvePoints, Level, LevelExpr, List, Reference};
+pub use compound::{Curve, CurvePoints, Level, LevelExpr, List, Reference, Track, TrackPoints};
 pub use design::{Design, read};
-pub use design::{animal, circuit, hall, pool, project, variance, visitor};
+pub use design::{
+    animal, barrier, basking, circuit, electrical, hall, panel, pool, project, variance, visitor,
+};
 pub use field::{
     Choice, Flag, Missing, MissingKind, Number, Origin, Seat, Standing, State, Text, Value, Word,
 };

@@ -71,11 +71,7 @@ pub(crate) struct Drawn {
 
 impl Drawn {
     fn patched(&self, patch: Patch<'_>) -> Drawing {
-        let numbers: Vec<f64> = self
-            .numbers
-            .iter()
-            .map(|c| patch(c.node).unwrap_or(c.stated))
-            .collect();
+        let numbers: Vec<f64> = self.numbers.iter().map(|c| patch(c.node).unwrap_or(c.stated)).collect();
         (self.build)(&numbers, self.side)
     }
 }
@@ -131,9 +127,7 @@ pub struct DrawnShape {
 impl DrawnShape {
     /// The whole drawing as one root.
     pub fn on<L: Ledger>(&self, ledger: L) -> L::Line<Arc<Drawing>> {
-        ledger.thing(self.seat.origin, self.end, Standing::Settled, |patch| {
-            self.drawn.patched(patch)
-        })
+        ledger.thing(self.seat.origin, self.end, Standing::Settled, |patch| self.drawn.patched(patch))
     }
 
     /// The node of every number, with the number as stated in metres (radians for a turn).

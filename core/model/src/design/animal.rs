@@ -1,11 +1,11 @@
 //! Animals by group: kind, number, sizes from the smallest to the full-grown, where they live.
 
 use haulout_quantity::Dimension;
-use haulout_quantity::si::{Length, Ratio};
+use haulout_quantity::si::{Length, Mass, Ratio};
 
 use crate::card::{FieldCard, Form, Role};
 use crate::compound::{List, Reference};
-use crate::field::{Number, Text};
+use crate::field::{Flag, Number, Text};
 use crate::reader::Reader;
 
 static COUNT: FieldCard =
@@ -15,12 +15,31 @@ const fn size(what: &'static str, range: (f64, f64)) -> FieldCard {
     FieldCard::quantity(what, Dimension::LENGTH, Role::Given, range, 0.005)
 }
 
-static BODY_SMALLEST: FieldCard = size("body length of the smallest animal", (0.02, 4.0));
-static BODY_NOW: FieldCard = size("body length at present", (0.02, 4.0));
-static BODY_GROWN: FieldCard = size("body length full-grown", (0.02, 4.0));
-static HEIGHT_SMALLEST: FieldCard = size("body height of the smallest animal", (0.005, 1.0));
-static HEIGHT_NOW: FieldCard = size("body height at present", (0.005, 1.0));
-static HEIGHT_GROWN: FieldCard = size("body height full-grown", (0.005, 1.0));
+const LENGTHS: (f64, f64) = (0.02, 4.0);
+const HEIGHTS: (f64, f64) = (0.005, 1.0);
+
+static BODY_LENGTH: [FieldCard; 3] = [
+    size("body length of the smallest animal", LENGTHS),
+    size("body length at present", LENGTHS),
+    size("body length full-grown", LENGTHS),
+];
+static BODY_HEIGHT: [FieldCard; 3] = [
+    size("body height of the smallest animal", HEIGHTS),
+    size("body height at present", HEIGHTS),
+    size("body height full-grown", HEIGHTS),
+];
+static BODY_BREADTH: [FieldCard; 3] = [
+    size("body breadth of the smallest animal", HEIGHTS),
+    size("body breadth at present", HEIGHTS),
+    size("body breadth full-grown", HEIGHTS),
+];
+static TOTAL_LENGTH: [FieldCard; 3] = [
+    size("total length of the smallest animal", LENGTHS),
+    size("total length at present", LENGTHS),
+    size("total length full-grown", LENGTHS),
+];
+static MASS: FieldCard =
+    FieldCard::quantity("mass of a full-grown animal", Dimension::MASS, Role::Given, (0.01, 300.0), 0.05);
 
 /// A group of one species that lives together.
 #[derive(Debug, Clone)]
@@ -37,6 +56,14 @@ pub struct Group {
     pub body_length: Sizes,
     /// Shell height of turtles, body height of others, standing.
     pub body_height: Sizes,
+    /// Shell breadth of turtles, breadth of the body of others.
+    pub body_breadth: Sizes,
+    /// Snout to tip of the tail; for turtles it may be left out.
+    pub total_length: Sizes,
+    /// Mass of one full-grown animal.
+    pub mass: Number<Mass>,
+    /// Whether eggs are removed, so that no hatchlings are ever kept here.
+    pub eggs_removed: Flag,
 }
 
 /// One measure at three times of life.
@@ -57,16 +84,22 @@ impl Group {
             species: r.text("species", "species"),
             sexes: r.sexes("sexes", &COUNT),
             spaces: r.references("spaces", "spaces the group lives in"),
-            body_length: r.object("body-length", "body length", |r| Sizes {
-                smallest: r.number("smallest", &BODY_SMALLEST),
-                now: r.number("now", &BODY_NOW),
-                grown: r.number("grown", &BODY_GROWN),
-            }),
-            body_height: r.object("body-height", "body height", |r| Sizes {
-                smallest: r.number("smallest", &HEIGHT_SMALLEST),
-                now: r.number("now", &HEIGHT_NOW),
-                grown: r.number("grown", &HEIGHT_GROWN),
-            }),
+            body_length: r.object("body-length", "body length", |r| Sizes::read(r, &BODY_LENGTH)),
+            body_height: r.object("body-height", "body height", |r| Sizes::read(r, &BODY_HEIGHT)),
+            body_breadth: r.object("body-breadth", "body breadth", |r| Sizes::read(r, &BODY_BREADTH)),
+            total_length: r.object("total-length", "total length", |r| Sizes::read(r, &TOTAL_LENGTH)),
+            mass: r.number("mass", &MASS),
+            eggs_removed: r.flag("eggs-removed", "eggs removed", Role::Promise),
+        }
+    }
+}
+
+impl Sizes {
+    fn read<R: Reader>(r: &mut R, cards: &'static [FieldCard; 3]) -> Self {
+        Sizes {
+            smallest: r.number("smallest", &cards[0]),
+            now: r.number("now", &cards[1]),
+            grown: r.number("grown", &cards[2]),
         }
     }
 }

@@ -1,8 +1,12 @@
 //! The parts of a design, one file a part; each file reads its part key by key.
 
 pub mod animal;
+pub mod barrier;
+pub mod basking;
 pub mod circuit;
+pub mod electrical;
 pub mod hall;
+pub mod panel;
 pub mod pool;
 pub mod project;
 pub mod variance;
@@ -28,6 +32,18 @@ pub struct Design {
     pub pools: List<pool::Pool>,
     /// The water circuits.
     pub circuits: List<circuit::Circuit>,
+    /// Where animals bask.
+    pub basking: List<basking::Basking>,
+    /// Things to stand on and climb.
+    pub features: List<barrier::Feature>,
+    /// What keeps animals in.
+    pub barriers: List<barrier::Barrier>,
+    /// Doors.
+    pub doors: List<barrier::Door>,
+    /// Viewing panels.
+    pub panels: List<panel::Panel>,
+    /// Electrical matters.
+    pub electrical: electrical::Electrical,
     /// The visitors.
     pub visitors: visitor::Visitors,
     /// Shortfalls somebody has accepted.
@@ -44,6 +60,12 @@ impl Design {
             animals: r.list("animals", "animals", animal::Group::read),
             pools: r.list("pools", "pools", pool::Pool::read),
             circuits: r.list("circuits", "water circuits", circuit::Circuit::read),
+            basking: r.list("basking", "basking sites", basking::Basking::read),
+            features: r.list("features", "features", barrier::Feature::read),
+            barriers: r.list("barriers", "barriers", barrier::Barrier::read),
+            doors: r.list("doors", "doors", barrier::Door::read),
+            panels: r.list("panels", "viewing panels", panel::Panel::read),
+            electrical: r.object("electrical", "electrical matters", electrical::Electrical::read),
             visitors: r.object("visitors", "visitors", visitor::Visitors::read),
             variances: r.list("variances", "variances", variance::Variance::read),
         }
@@ -51,17 +73,16 @@ impl Design {
 }
 
 impl Design {
+    /// Every intake of every circuit, in the order of the file.
+    pub fn intakes(&self) -> impl Iterator<Item = &circuit::Intake> {
+        self.circuits.items().iter().flat_map(|c| c.intakes.items())
+    }
+
     /// The level of a name such as `main.water` or `gallery.floor`.
     pub fn level(&self, name: &str) -> Option<&crate::compound::Level> {
         let (owner, level) = name.split_once('.')?;
         let pool = self.pools.items().iter().find(|p| p.id == owner);
-        let zone = || {
-            self.pools
-                .items()
-                .iter()
-                .flat_map(|p| p.zones.items())
-                .find(|z| z.id == owner)
-        };
+        let zone = || self.pools.items().iter().flat_map(|p| p.zones.items()).find(|z| z.id == owner);
         let space = || self.hall.spaces.items().iter().find(|s| s.id == owner);
         match (pool, level) {
             (Some(pool), "bed") => Some(&pool.bed),
@@ -77,27 +98,10 @@ impl Design {
         if name == "hall" {
             return Some(&self.hall.outline);
         }
-        let space = self
-            .hall
-            .spaces
-            .items()
-            .iter()
-            .find(|s| s.id == name)
-            .map(|s| &s.outline);
-        let pool = || {
-            self.pools
-                .items()
-                .iter()
-                .find(|p| p.id == name)
-                .map(|p| &p.outline)
-        };
+        let space = self.hall.spaces.items().iter().find(|s| s.id == name).map(|s| &s.outline);
+        let pool = || self.pools.items().iter().find(|p| p.id == name).map(|p| &p.outline);
         let zone = || {
-            self.pools
-                .items()
-                .iter()
-                .flat_map(|p| p.zones.items())
-                .find(|z| z.id == name)
-                .map(|z| &z.outline)
+            self.pools.items().iter().flat_map(|p| p.zones.items()).find(|z| z.id == name).map(|z| &z.outline)
         };
         space.or_else(pool).or_else(zone)
     }

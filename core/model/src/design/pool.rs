@@ -24,20 +24,10 @@ static BED: FieldCard = level("bed level");
 static DEPTH: FieldCard = FieldCard::quantity("depth", Dimension::LENGTH, Role::Decision, (0.0, 3.0), 0.01);
 static EDGE: FieldCard =
     FieldCard::plain("slope of the edge", Role::Decision, (0.05, 20.0), 0.05).form(Form::Slope);
-static SOLID_VOLUME: FieldCard = FieldCard::quantity(
-    "volume of the solid",
-    Dimension::VOLUME,
-    Role::Decision,
-    (0.0, 100.0),
-    0.01,
-);
-static THICKNESS: FieldCard = FieldCard::quantity(
-    "thickness of the layer",
-    Dimension::LENGTH,
-    Role::Decision,
-    (0.0, 1.5),
-    0.01,
-);
+static SOLID_VOLUME: FieldCard =
+    FieldCard::quantity("volume of the solid", Dimension::VOLUME, Role::Decision, (0.0, 100.0), 0.01);
+static THICKNESS: FieldCard =
+    FieldCard::quantity("thickness of the layer", Dimension::LENGTH, Role::Decision, (0.0, 1.5), 0.01);
 static VOIDS: FieldCard =
     FieldCard::plain("share of voids", Role::Given, (0.0, 0.99), 0.01).form(Form::Share);
 static SOLID_KIND: ChoiceCard = ChoiceCard {
@@ -46,21 +36,11 @@ static SOLID_KIND: ChoiceCard = ChoiceCard {
     options: &["rock", "gravel", "void-former", "timber", "other"],
     default: None,
 };
-static SECCHI: FieldCard = FieldCard::quantity(
-    "clarity (Secchi depth)",
-    Dimension::LENGTH,
-    Role::Reading,
-    (0.1, 20.0),
-    0.05,
-);
-static TEMPERATURE: FieldCard = FieldCard::quantity(
-    "water temperature",
-    Dimension::TEMPERATURE,
-    Role::Reading,
-    (283.15, 308.15),
-    0.5,
-)
-.form(Form::Band);
+static SECCHI: FieldCard =
+    FieldCard::quantity("clarity (Secchi depth)", Dimension::LENGTH, Role::Reading, (0.1, 20.0), 0.05);
+static TEMPERATURE: FieldCard =
+    FieldCard::quantity("water temperature", Dimension::TEMPERATURE, Role::Reading, (283.15, 308.15), 0.5)
+        .form(Form::Band);
 static SWING: FieldCard = FieldCard::quantity(
     "swing of the water temperature",
     Dimension::TEMPERATURE,

@@ -6,12 +6,8 @@ use crate::field::{Choice, Text};
 use crate::layout::Stage;
 use crate::reader::Reader;
 
-static STAGE: ChoiceCard = ChoiceCard {
-    what: "stage",
-    role: Role::Given,
-    options: Stage::WORDS,
-    default: None,
-};
+static STAGE: ChoiceCard =
+    ChoiceCard { what: "stage", role: Role::Given, options: Stage::WORDS, default: None };
 static UNIT: ChoiceCard = ChoiceCard {
     what: "unit of bare coordinates",
     role: Role::Given,

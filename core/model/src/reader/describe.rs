@@ -7,7 +7,7 @@ use haulout_quantity::si::{Length, Ratio};
 
 use super::Reader;
 use crate::card::{ChoiceCard, FieldCard, Role};
-use crate::compound::{Curve, Level, List, Reference};
+use crate::compound::{Curve, Level, List, Reference, Track};
 use crate::design::Design;
 use crate::field::{Choice, Flag, Number, Origin, Seat, State, Text};
 use crate::shape::ShapeField;
@@ -78,19 +78,11 @@ impl Describer {
 }
 
 fn seat(what: &'static str) -> Seat {
-    Seat {
-        origin: NOWHERE,
-        what,
-    }
+    Seat { origin: NOWHERE, what }
 }
 
 fn no_number<Q>(card: &'static FieldCard) -> Number<Q> {
-    Number {
-        seat: seat(card.what),
-        card,
-        state: State::Absent,
-        kind: PhantomData,
-    }
+    Number { seat: seat(card.what), card, state: State::Absent, kind: PhantomData }
 }
 
 impl Reader for Describer {
@@ -99,10 +91,7 @@ impl Reader for Describer {
         String::new()
     }
     fn number<Q: Measure>(&mut self, key: &'static str, card: &'static FieldCard) -> Number<Q> {
-        debug_assert!(
-            card.dimension == Q::DIMENSION,
-            "{key}: card and type differ in dimension"
-        );
+        debug_assert!(card.dimension == Q::DIMENSION, "{key}: card and type differ in dimension");
         self.note(key, "number", card.what).card = Some(card);
         no_number(card)
     }
@@ -120,25 +109,15 @@ impl Reader for Describer {
     }
     fn choice(&mut self, key: &'static str, card: &'static ChoiceCard) -> Choice {
         self.note(key, "choice", card.what).choice = Some(card);
-        Choice {
-            seat: seat(card.what),
-            card,
-            state: State::Absent,
-        }
+        Choice { seat: seat(card.what), card, state: State::Absent }
     }
     fn flag(&mut self, key: &'static str, what: &'static str, role: Role) -> Flag {
         self.note(key, "flag", what).role = Some(role);
-        Flag {
-            seat: seat(what),
-            state: State::Absent,
-        }
+        Flag { seat: seat(what), state: State::Absent }
     }
     fn text(&mut self, key: &'static str, what: &'static str) -> Text {
         self.note(key, "text", what);
-        Text {
-            seat: seat(what),
-            state: State::Absent,
-        }
+        Text { seat: seat(what), state: State::Absent }
     }
     fn reference(&mut self, key: &'static str, what: &'static str) -> Option<Reference> {
         self.note(key, "reference", what);
@@ -146,43 +125,30 @@ impl Reader for Describer {
     }
     fn references(&mut self, key: &'static str, what: &'static str) -> List<Reference> {
         self.note(key, "references", what);
-        List {
-            seat: seat(what),
-            state: State::Absent,
-        }
+        List { seat: seat(what), state: State::Absent }
     }
     fn shape(&mut self, key: &'static str, what: &'static str) -> ShapeField {
         self.note(key, "shape", what);
-        ShapeField {
-            seat: seat(what),
-            state: State::Absent,
-        }
+        ShapeField { seat: seat(what), state: State::Absent }
+    }
+    fn track(&mut self, key: &'static str, what: &'static str) -> Track {
+        self.note(key, "track", what);
+        Track { seat: seat(what), end: 0, state: State::Absent }
     }
     fn level(&mut self, key: &'static str, card: &'static FieldCard) -> Level {
         self.note(key, "level", card.what).card = Some(card);
-        Level {
-            seat: seat(card.what),
-            state: State::Absent,
-        }
+        Level { seat: seat(card.what), state: State::Absent }
     }
     fn curve(&mut self, key: &'static str, what: &'static str) -> Curve {
         self.note(key, "curve", what);
-        Curve {
-            seat: seat(what),
-            end: 0,
-            standing: crate::field::Standing::Maker,
-            state: State::Absent,
-        }
+        Curve { seat: seat(what), end: 0, standing: crate::field::Standing::Maker, state: State::Absent }
     }
     fn object<T>(&mut self, key: &'static str, what: &'static str, read: fn(&mut Self) -> T) -> T {
         self.inside(key, "object", what, read)
     }
     fn list<T>(&mut self, key: &'static str, what: &'static str, read: fn(&mut Self) -> T) -> List<T> {
         let _ = self.inside(key, "list", what, read);
-        List {
-            seat: seat(what),
-            state: State::Absent,
-        }
+        List { seat: seat(what), state: State::Absent }
     }
     fn kind(&mut self, _family: &'static str) -> Option<Reference> {
         self.note("kind", "kind", "kind");
@@ -195,9 +161,6 @@ impl Reader for Describer {
         _names: &'static [&'static str],
     ) -> List<(String, Number<Ratio>)> {
         self.note(key, "counts", card.what).card = Some(card);
-        List {
-            seat: seat(card.what),
-            state: State::Absent,
-        }
+        List { seat: seat(card.what), state: State::Absent }
     }
 }

@@ -12,7 +12,7 @@ pub use describe::{Described, describe};
 pub(crate) use tree::TreeReader;
 
 use crate::card::{ChoiceCard, FieldCard, Role};
-use crate::compound::{Curve, Level, List, Reference};
+use crate::compound::{Curve, Level, List, Reference, Track};
 use crate::field::{Choice, Flag, Number, Text};
 use crate::shape::ShapeField;
 
@@ -46,6 +46,8 @@ pub trait Reader: Sized {
     fn references(&mut self, key: &'static str, what: &'static str) -> List<Reference>;
     /// An outline.
     fn shape(&mut self, key: &'static str, what: &'static str) -> ShapeField;
+    /// An open line in plan: `[[x, y], …]`.
+    fn track(&mut self, key: &'static str, what: &'static str) -> Track;
     /// A height over the datum, or hung on another level.
     fn level(&mut self, key: &'static str, card: &'static FieldCard) -> Level;
     /// A pump curve.

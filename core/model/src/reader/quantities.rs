@@ -18,13 +18,7 @@ impl TreeReader<'_> {
         standing: Option<Standing>,
     ) -> Option<Value> {
         let standing = standing.unwrap_or(own_standing(card.role));
-        let plain = |value| {
-            Some(Value {
-                parts: Parts::One(value),
-                unit: None,
-                standing,
-            })
-        };
+        let plain = |value| Some(Value { parts: Parts::One(value), unit: None, standing });
         match (card.form, self.tree.kind(node)) {
             (Form::Plain | Form::Share, Kind::Number) => plain(self.tree.number(node)?),
             (Form::Count, Kind::Number) => self.whole(node, card).and_then(plain),
@@ -41,11 +35,7 @@ impl TreeReader<'_> {
                     self.wrong(node, card.what, "one value, not a range,");
                     return None;
                 }
-                Some(Value {
-                    parts: read.parts,
-                    unit: Some(read.unit),
-                    standing,
-                })
+                Some(Value { parts: read.parts, unit: Some(read.unit), standing })
             }
             (Form::Quantity | Form::Band | Form::Difference, Kind::Number) => {
                 let typed = self.tree.span(node).of(self.tree.text()).to_owned();
@@ -83,10 +73,7 @@ impl TreeReader<'_> {
                 // Escapes shift offsets; then the whole string is pointed at.
                 let exact = !inner.contains('\\') && whole.start + 1 + slip.at.end as u32 <= whole.end;
                 let span = if exact && slip.at.start < slip.at.end {
-                    Span::new(
-                        whole.start + 1 + slip.at.start as u32,
-                        whole.start + 1 + slip.at.end as u32,
-                    )
+                    Span::new(whole.start + 1 + slip.at.start as u32, whole.start + 1 + slip.at.end as u32)
                 } else {
                     whole
                 };
@@ -136,15 +123,7 @@ impl TreeReader<'_> {
                 self.tree.children(node).collect()
             }
             Slot::Value(node, ..) => {
-                self.wrong(
-                    node,
-                    cards[0].what,
-                    if N == 2 {
-                        "a place [x, y]"
-                    } else {
-                        "a place [x, y, z]"
-                    },
-                );
+                self.wrong(node, cards[0].what, if N == 2 { "a place [x, y]" } else { "a place [x, y, z]" });
                 Vec::new()
             }
             Slot::Missing(..) => Vec::new(),
@@ -164,19 +143,8 @@ impl TreeReader<'_> {
                 (None, Slot::Missing(_, kind)) => Slot::state(kind),
                 (None, Slot::Value(..)) => State::Absent,
             };
-            let origin = node.map_or(origin, |n| Origin {
-                through: origin.through,
-                ..Origin::at(n.0)
-            });
-            Number {
-                seat: Seat {
-                    origin,
-                    what: card.what,
-                },
-                card,
-                state,
-                kind: std::marker::PhantomData,
-            }
+            let origin = node.map_or(origin, |n| Origin { through: origin.through, ..Origin::at(n.0) });
+            Number { seat: Seat { origin, what: card.what }, card, state, kind: std::marker::PhantomData }
         })
     }
 
@@ -185,10 +153,8 @@ impl TreeReader<'_> {
             Slot::Missing(origin, kind) => (origin, Err(Some(kind))),
             Slot::Value(node, origin, _) => {
                 let text = self.tree.string(node).unwrap_or_default().into_owned();
-                let counts: Vec<f64> = text
-                    .split('.')
-                    .filter_map(|part| part.parse::<u16>().ok().map(f64::from))
-                    .collect();
+                let counts: Vec<f64> =
+                    text.split('.').filter_map(|part| part.parse::<u16>().ok().map(f64::from)).collect();
                 if counts.len() == 3 && text.split('.').count() == 3 {
                     (origin, Ok(counts))
                 } else {
@@ -207,16 +173,8 @@ impl TreeReader<'_> {
                 Err(Some(kind)) => Slot::state(*kind),
                 Err(None) => State::Absent,
             };
-            let seat = Seat {
-                origin: origin.part(if counts.is_ok() { i + 1 } else { 0 }),
-                what: card.what,
-            };
-            Number {
-                seat,
-                card,
-                state,
-                kind: std::marker::PhantomData,
-            }
+            let seat = Seat { origin: origin.part(if counts.is_ok() { i + 1 } else { 0 }), what: card.what };
+            Number { seat, card, state, kind: std::marker::PhantomData }
         })
     }
 
@@ -247,23 +205,10 @@ impl TreeReader<'_> {
             Slot::Value(..) => {
                 let number: Number<Length> = self.number_at(slot, card);
                 let origin = number.seat.origin;
-                (
-                    origin,
-                    if number.is_given() {
-                        State::Given(LevelExpr::At(number))
-                    } else {
-                        State::Absent
-                    },
-                )
+                (origin, if number.is_given() { State::Given(LevelExpr::At(number)) } else { State::Absent })
             }
         };
-        Level {
-            seat: Seat {
-                origin,
-                what: card.what,
-            },
-            state,
-        }
+        Level { seat: Seat { origin, what: card.what }, state }
     }
 
     fn hung_level(&mut self, node: Node, card: &'static FieldCard) -> State<LevelExpr> {

@@ -6,6 +6,7 @@ use haulout_quantity::si::{Angle, Length};
 
 use super::tree::{Slot, TreeReader};
 use crate::card::{FieldCard, Form, Role};
+use crate::compound::Track;
 use crate::field::{Number, Origin, Seat, State};
 use crate::shape::{Coordinate, Drawing, Drawn, DrawnShape, Mirror, Shape, ShapeField};
 
@@ -16,15 +17,9 @@ static SHIFT: FieldCard =
         haulout_quantity::Basis::CommonPractice,
         "a copy that is not moved stays where it is",
     );
-static TURN: FieldCard = FieldCard {
-    form: Form::Quantity,
-    ..FieldCard::plain("turn", Role::Decision, (-7.0, 7.0), 0.001)
-}
-.or_else(
-    0.0,
-    haulout_quantity::Basis::CommonPractice,
-    "what is not turned is not turned",
-);
+static TURN: FieldCard =
+    FieldCard { form: Form::Quantity, ..FieldCard::plain("turn", Role::Decision, (-7.0, 7.0), 0.001) }
+        .or_else(0.0, haulout_quantity::Basis::CommonPractice, "what is not turned is not turned");
 
 /// The shapes drawn in their own numbers and how their numbers become a drawing.
 struct Recipe<'t> {
@@ -37,26 +32,11 @@ const KNOWN: &str =
 
 impl<'t> TreeReader<'t> {
     const RECIPES: [Recipe<'t>; 5] = [
-        Recipe {
-            key: "rect",
-            read: Self::rectangle,
-        },
-        Recipe {
-            key: "circle",
-            read: Self::circle,
-        },
-        Recipe {
-            key: "ellipse",
-            read: Self::ellipse,
-        },
-        Recipe {
-            key: "smooth",
-            read: Self::smooth,
-        },
-        Recipe {
-            key: "strip",
-            read: Self::strip,
-        },
+        Recipe { key: "rect", read: Self::rectangle },
+        Recipe { key: "circle", read: Self::circle },
+        Recipe { key: "ellipse", read: Self::ellipse },
+        Recipe { key: "smooth", read: Self::smooth },
+        Recipe { key: "strip", read: Self::strip },
     ];
 
     pub(super) fn shape_at(&mut self, slot: Slot, what: &'static str) -> ShapeField {
@@ -67,10 +47,7 @@ impl<'t> TreeReader<'t> {
                 (origin, shape.map_or(State::Absent, |s| State::Given(Box::new(s))))
             }
         };
-        ShapeField {
-            seat: Seat { origin, what },
-            state,
-        }
+        ShapeField { seat: Seat { origin, what }, state }
     }
 
     fn shape_of(&mut self, node: Node, origin: Origin, what: &'static str) -> Option<Shape> {
@@ -78,16 +55,11 @@ impl<'t> TreeReader<'t> {
         let end = self.tree.subtree_end(node).0;
         if self.tree.kind(node) == Kind::Array {
             let numbers = self.points(node)?;
-            let drawn = Drawn {
-                numbers,
-                build: |n, _| Drawing::Corners(pairs(n)),
-                side: 0,
-            };
+            let drawn = Drawn { numbers, build: |n, _| Drawing::Corners(pairs(n)), side: 0 };
             return Some(Shape::Drawn(DrawnShape { seat, end, drawn }));
         }
-        let Some((recipe, inner)) = Self::RECIPES
-            .into_iter()
-            .find_map(|r| self.tree.member(node, r.key).map(|n| (r, n)))
+        let Some((recipe, inner)) =
+            Self::RECIPES.into_iter().find_map(|r| self.tree.member(node, r.key).map(|n| (r, n)))
         else {
             return self.worked_shape(node, what);
         };
@@ -111,15 +83,32 @@ impl<'t> TreeReader<'t> {
                     .into_iter()
                     .map(|n| self.shape_at(Slot::Value(n, Origin::at(n.0), None), what))
                     .collect();
-                return Some(if join.is_some() {
-                    Shape::Join(fields)
-                } else {
-                    Shape::Less(fields)
-                });
+                return Some(if join.is_some() { Shape::Join(fields) } else { Shape::Less(fields) });
             }
         }
         self.wrong(node, what, KNOWN);
         None
+    }
+
+    pub(super) fn track_at(&mut self, slot: Slot, what: &'static str) -> Track {
+        let (origin, end, state) = match slot {
+            Slot::Missing(origin, kind) => (origin, origin.node, Slot::state(kind)),
+            Slot::Value(node, origin, _) => {
+                let points = self.points(node).filter(|p| p.len() >= 4);
+                if points.is_none() {
+                    self.wrong(node, what, "a line of two places [x, y] or more");
+                }
+                let pairs = |p: Vec<Coordinate>| {
+                    p.chunks_exact(2).map(|c| [(c[0].node, c[0].stated), (c[1].node, c[1].stated)]).collect()
+                };
+                (
+                    origin,
+                    self.tree.subtree_end(node).0,
+                    points.map_or(State::Absent, |p| State::Given(pairs(p))),
+                )
+            }
+        };
+        Track { seat: Seat { origin, what }, end, state }
     }
 
     fn points(&mut self, node: Node) -> Option<Vec<Coordinate>> {
@@ -141,8 +130,7 @@ impl<'t> TreeReader<'t> {
     }
 
     fn length(&mut self, node: Node) -> Option<Coordinate> {
-        self.coordinate(node, "outline")
-            .map(|stated| Coordinate { node: node.0, stated })
+        self.coordinate(node, "outline").map(|stated| Coordinate { node: node.0, stated })
     }
 
     fn member_pair(&mut self, node: Node, key: &str) -> Option<[Coordinate; 2]> {
@@ -169,67 +157,34 @@ impl<'t> TreeReader<'t> {
 
     fn member_turn(&mut self, node: Node) -> Option<Coordinate> {
         match self.tree.member(node, "turn") {
-            Some(turn) => self
-                .angle(turn, "turn")
-                .map(|stated| Coordinate { node: turn.0, stated }),
-            None => Some(Coordinate {
-                node: node.0,
-                stated: 0.0,
-            }),
+            Some(turn) => self.angle(turn, "turn").map(|stated| Coordinate { node: turn.0, stated }),
+            None => Some(Coordinate { node: node.0, stated: 0.0 }),
         }
     }
 
     fn rectangle(&mut self, node: Node) -> Option<Drawn> {
         let [x, y] = self.member_pair(node, "corner")?;
         let [w, h] = self.member_pair(node, "size")?;
-        let numbers = vec![
-            x,
-            y,
-            w,
-            h,
-            self.member_turn(node)?,
-            self.member_length(node, "round", Some(0.0))?,
-        ];
-        let build: fn(&[f64], u8) -> Drawing = |n, _| Drawing::Rectangle {
-            corner: [n[0], n[1]],
-            size: [n[2], n[3]],
-            turn: n[4],
-            round: n[5],
-        };
-        Some(Drawn {
-            numbers,
-            build,
-            side: 0,
-        })
+        let numbers =
+            vec![x, y, w, h, self.member_turn(node)?, self.member_length(node, "round", Some(0.0))?];
+        let build: fn(&[f64], u8) -> Drawing =
+            |n, _| Drawing::Rectangle { corner: [n[0], n[1]], size: [n[2], n[3]], turn: n[4], round: n[5] };
+        Some(Drawn { numbers, build, side: 0 })
     }
 
     fn circle(&mut self, node: Node) -> Option<Drawn> {
         let [x, y] = self.member_pair(node, "centre")?;
         let numbers = vec![x, y, self.member_length(node, "radius", None)?];
-        Some(Drawn {
-            numbers,
-            build: |n, _| Drawing::Circle {
-                centre: [n[0], n[1]],
-                radius: n[2],
-            },
-            side: 0,
-        })
+        Some(Drawn { numbers, build: |n, _| Drawing::Circle { centre: [n[0], n[1]], radius: n[2] }, side: 0 })
     }
 
     fn ellipse(&mut self, node: Node) -> Option<Drawn> {
         let [x, y] = self.member_pair(node, "centre")?;
         let [a, b] = self.member_pair(node, "radii")?;
         let numbers = vec![x, y, a, b, self.member_turn(node)?];
-        let build: fn(&[f64], u8) -> Drawing = |n, _| Drawing::Ellipse {
-            centre: [n[0], n[1]],
-            radii: [n[2], n[3]],
-            turn: n[4],
-        };
-        Some(Drawn {
-            numbers,
-            build,
-            side: 0,
-        })
+        let build: fn(&[f64], u8) -> Drawing =
+            |n, _| Drawing::Ellipse { centre: [n[0], n[1]], radii: [n[2], n[3]], turn: n[4] };
+        Some(Drawn { numbers, build, side: 0 })
     }
 
     fn smooth(&mut self, node: Node) -> Option<Drawn> {
@@ -237,11 +192,7 @@ impl<'t> TreeReader<'t> {
             self.wrong(node, "outline", "\"through\": a list of places [x, y]");
             return None;
         };
-        Some(Drawn {
-            numbers: self.points(through)?,
-            build: |n, _| Drawing::Smooth(pairs(n)),
-            side: 0,
-        })
+        Some(Drawn { numbers: self.points(through)?, build: |n, _| Drawing::Smooth(pairs(n)), side: 0 })
     }
 
     fn strip(&mut self, node: Node) -> Option<Drawn> {
@@ -259,11 +210,7 @@ impl<'t> TreeReader<'t> {
         };
         let build: fn(&[f64], u8) -> Drawing = |n, side| {
             let (width, line) = n.split_last().map_or((0.0, n), |(w, l)| (*w, l));
-            Drawing::Strip {
-                line: pairs(line),
-                width,
-                side,
-            }
+            Drawing::Strip { line: pairs(line), width, side }
         };
         Some(Drawn { numbers, build, side })
     }
@@ -282,10 +229,7 @@ impl<'t> TreeReader<'t> {
         let slot = match self.tree.member(node, key) {
             Some(found) => self.value(found, None),
             None => Slot::Missing(
-                Origin {
-                    tail: [key, "", ""],
-                    ..Origin::at(node.0)
-                },
+                Origin { tail: [key, "", ""], ..Origin::at(node.0) },
                 crate::field::MissingKind::Absent,
             ),
         };
@@ -296,11 +240,7 @@ impl<'t> TreeReader<'t> {
         let of = self.outline_named(node, what)?;
         let by = self.member_number(node, "by", &INSET);
         let sides = self.tree.member(node, "sides").map_or_else(Vec::new, |s| {
-            self.tree
-                .children(s)
-                .filter_map(|n| self.tree.number(n))
-                .map(|n| n.max(0.0) as usize)
-                .collect()
+            self.tree.children(s).filter_map(|n| self.tree.number(n)).map(|n| n.max(0.0) as usize).collect()
         });
         Some(Shape::Inset { of, by, sides })
     }
@@ -310,10 +250,7 @@ impl<'t> TreeReader<'t> {
         let slot = match self.tree.member(node, "move") {
             Some(found) => self.value(found, None),
             None => Slot::Missing(
-                Origin {
-                    tail: ["move", "", ""],
-                    ..Origin::at(node.0)
-                },
+                Origin { tail: ["move", "", ""], ..Origin::at(node.0) },
                 crate::field::MissingKind::Absent,
             ),
         };
@@ -325,12 +262,7 @@ impl<'t> TreeReader<'t> {
             Some("y") => Some(Mirror::Y),
             _ => None,
         };
-        Some(Shape::Copy {
-            of,
-            shift,
-            turn,
-            mirror,
-        })
+        Some(Shape::Copy { of, shift, turn, mirror })
     }
 }
 

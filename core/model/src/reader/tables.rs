@@ -15,32 +15,18 @@ impl TreeReader<'_> {
             Slot::Missing(origin, kind) => (origin, origin.node, None, Slot::state(kind)),
             Slot::Value(node, origin, standing) => {
                 let points = self.curve_points(node, what);
-                (
-                    origin,
-                    self.tree.subtree_end(node).0,
-                    standing,
-                    points.map_or(State::Absent, State::Given),
-                )
+                (origin, self.tree.subtree_end(node).0, standing, points.map_or(State::Absent, State::Given))
             }
         };
         // A curve comes from a maker's sheet unless the file says that it was measured.
-        Curve {
-            seat: Seat { origin, what },
-            end,
-            standing: standing.unwrap_or(Standing::Maker),
-            state,
-        }
+        Curve { seat: Seat { origin, what }, end, standing: standing.unwrap_or(Standing::Maker), state }
     }
 
     fn curve_points(&mut self, node: Node, what: &'static str) -> Option<Vec<[(u32, f64); 2]>> {
         let flow = self.unit_of(node, "flow", Dimension::FLOW, what)?;
         let head = self.unit_of(node, "head", Dimension::LENGTH, what)?;
         let Some(points) = self.tree.member(node, "points") else {
-            self.wrong(
-                node,
-                what,
-                "{\"flow\": a unit, \"head\": a unit, \"points\": [[flow, head], …]}",
-            );
+            self.wrong(node, what, "{\"flow\": a unit, \"head\": a unit, \"points\": [[flow, head], …]}");
             return None;
         };
         let rows: Vec<Node> = self.tree.children(points).collect();
@@ -65,10 +51,7 @@ impl TreeReader<'_> {
         what: &'static str,
     ) -> Option<f64> {
         let unit = self.tree.member(node, key);
-        let found = unit
-            .and_then(|n| self.tree.string(n))
-            .as_deref()
-            .and_then(haulout_quantity::unit);
+        let found = unit.and_then(|n| self.tree.string(n)).as_deref().and_then(haulout_quantity::unit);
         match found {
             Some(unit) if unit.dimension == dimension => Some(unit.factor),
             _ => {
@@ -92,13 +75,7 @@ impl TreeReader<'_> {
             Slot::Missing(origin, kind) => (origin, Slot::state(kind)),
             Slot::Value(node, origin, _) => (origin, self.count_members(node, card, names)),
         };
-        List {
-            seat: Seat {
-                origin,
-                what: card.what,
-            },
-            state,
-        }
+        List { seat: Seat { origin, what: card.what }, state }
     }
 
     fn count_members(
@@ -107,11 +84,8 @@ impl TreeReader<'_> {
         card: &'static FieldCard,
         names: &'static [&'static str],
     ) -> State<Vec<(String, Number<Ratio>)>> {
-        let members: Vec<(String, Node)> = self
-            .tree
-            .children(node)
-            .filter_map(|n| Some((self.tree.key(n)?.into_owned(), n)))
-            .collect();
+        let members: Vec<(String, Node)> =
+            self.tree.children(node).filter_map(|n| Some((self.tree.key(n)?.into_owned(), n))).collect();
         let mut read = Vec::new();
         for (name, member) in members {
             if name.starts_with("x-") || name == "note" {
@@ -124,10 +98,6 @@ impl TreeReader<'_> {
             let slot = self.value(member, None);
             read.push((name, self.number_at(slot, card)));
         }
-        if read.is_empty() {
-            State::None
-        } else {
-            State::Given(read)
-        }
+        if read.is_empty() { State::None } else { State::Given(read) }
     }
 }

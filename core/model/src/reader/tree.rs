@@ -6,7 +6,7 @@ use haulout_quantity::si::{Length, Ratio};
 
 use super::Reader;
 use crate::card::{ChoiceCard, FieldCard, Form, Role};
-use crate::compound::{Curve, Level, List, Reference};
+use crate::compound::{Curve, Level, List, Reference, Track};
 use crate::field::{Choice, Flag, MissingKind, Number, Origin, Seat, Standing, State, Text};
 use crate::shape::ShapeField;
 
@@ -51,21 +51,12 @@ impl<'t> TreeReader<'t> {
     pub(crate) fn new(tree: &'t Tree) -> Self {
         let root = tree.root();
         let kinds = tree.member(root, "kinds");
-        TreeReader {
-            tree,
-            problems: Vec::new(),
-            drawing_unit: 1.0,
-            kinds,
-            here: Here::At(root, None),
-        }
+        TreeReader { tree, problems: Vec::new(), drawing_unit: 1.0, kinds, here: Here::At(root, None) }
     }
 
     /// Takes the unit of bare coordinates from `/drawing/unit` before anything is drawn.
     pub(crate) fn with_drawing_unit(mut self) -> Self {
-        let unit = self
-            .tree
-            .member(self.tree.root(), "drawing")
-            .and_then(|d| self.tree.member(d, "unit"));
+        let unit = self.tree.member(self.tree.root(), "drawing").and_then(|d| self.tree.member(d, "unit"));
         if let Some(node) = unit {
             match self.tree.string(node).as_deref().and_then(haulout_quantity::unit) {
                 Some(unit) if unit.dimension == haulout_quantity::Dimension::LENGTH => {
@@ -85,11 +76,7 @@ impl<'t> TreeReader<'t> {
     }
 
     pub(super) fn problem(&mut self, node: Node, message: String) {
-        self.problems.push(Problem {
-            message,
-            span: self.tree.span(node),
-            also: Vec::new(),
-        });
+        self.problems.push(Problem { message, span: self.tree.span(node), also: Vec::new() });
     }
 
     pub(super) fn slot(&mut self, key: &'static str) -> Slot {
@@ -98,8 +85,7 @@ impl<'t> TreeReader<'t> {
             Here::At(node, kind) => {
                 let own = self.tree.member(node, key).map(|value| (value, None));
                 let found = own.or_else(|| {
-                    kind.and_then(|k| self.tree.member(k, key))
-                        .map(|value| (value, Some(node.0)))
+                    kind.and_then(|k| self.tree.member(k, key)).map(|value| (value, Some(node.0)))
                 });
                 match found {
                     None => Slot::Missing(below(Origin::at(node.0), key), MissingKind::Absent),
@@ -112,10 +98,7 @@ impl<'t> TreeReader<'t> {
     /// Looks through a standing and recognises the words for nothing.
     pub(super) fn value(&mut self, node: Node, through: Option<u32>) -> Slot {
         let (node, standing) = self.standing(node);
-        let origin = Origin {
-            through,
-            ..Origin::at(node.0)
-        };
+        let origin = Origin { through, ..Origin::at(node.0) };
         match self.tree.kind(node) {
             Kind::String if self.tree.string(node).as_deref() == Some("none") => {
                 Slot::Missing(origin, MissingKind::None)
@@ -132,11 +115,7 @@ impl<'t> TreeReader<'t> {
     }
 
     fn standing(&mut self, node: Node) -> (Node, Option<Standing>) {
-        let value = if self.tree.kind(node) == Kind::Object {
-            self.tree.member(node, "value")
-        } else {
-            None
-        };
+        let value = if self.tree.kind(node) == Kind::Object { self.tree.member(node, "value") } else { None };
         let Some(value) = value else { return (node, None) };
         let status = self.tree.member(node, "status").and_then(|s| self.tree.string(s));
         let standing = match status.as_deref() {
@@ -163,15 +142,7 @@ impl<'t> TreeReader<'t> {
                 (origin, read.map_or(State::Absent, State::Given))
             }
         };
-        Number {
-            seat: Seat {
-                origin,
-                what: card.what,
-            },
-            card,
-            state,
-            kind: std::marker::PhantomData,
-        }
+        Number { seat: Seat { origin, what: card.what }, card, state, kind: std::marker::PhantomData }
     }
 
     fn inside<T>(&mut self, here: Here, read: fn(&mut Self) -> T) -> T {
@@ -182,13 +153,7 @@ impl<'t> TreeReader<'t> {
     }
 
     pub(super) fn wrong(&mut self, node: Node, what: &str, expected: &str) {
-        let typed = self
-            .tree
-            .span(node)
-            .of(self.tree.text())
-            .chars()
-            .take(40)
-            .collect::<String>();
+        let typed = self.tree.span(node).of(self.tree.text()).chars().take(40).collect::<String>();
         self.problem(node, format!("{what}: {expected} is expected here, not {typed}"));
     }
 
@@ -200,14 +165,8 @@ impl<'t> TreeReader<'t> {
     ) -> Option<Reference> {
         match self.tree.string(node) {
             Some(name) => {
-                let origin = Origin {
-                    through,
-                    ..Origin::at(node.0)
-                };
-                Some(Reference {
-                    seat: Seat { origin, what },
-                    name: name.into_owned(),
-                })
+                let origin = Origin { through, ..Origin::at(node.0) };
+                Some(Reference { seat: Seat { origin, what }, name: name.into_owned() })
             }
             None => {
                 self.wrong(node, what, "the id of something in this file, as a string,");
@@ -227,11 +186,9 @@ fn below(mut origin: Origin, key: &'static str) -> Origin {
 impl Reader for TreeReader<'_> {
     fn id(&mut self) -> String {
         match self.slot("id") {
-            Slot::Value(node, ..) => self
-                .tree
-                .string(node)
-                .map(std::borrow::Cow::into_owned)
-                .unwrap_or_default(),
+            Slot::Value(node, ..) => {
+                self.tree.string(node).map(std::borrow::Cow::into_owned).unwrap_or_default()
+            }
             Slot::Missing(..) => String::new(),
         }
     }
@@ -260,14 +217,7 @@ impl Reader for TreeReader<'_> {
             Slot::Missing(origin, kind) => (origin, Slot::state(kind)),
             Slot::Value(node, origin, standing) => (origin, self.option(node, card, standing)),
         };
-        Choice {
-            seat: Seat {
-                origin,
-                what: card.what,
-            },
-            card,
-            state,
-        }
+        Choice { seat: Seat { origin, what: card.what }, card, state }
     }
 
     fn flag(&mut self, key: &'static str, what: &'static str, role: Role) -> Flag {
@@ -286,10 +236,7 @@ impl Reader for TreeReader<'_> {
                 (origin, state)
             }
         };
-        Flag {
-            seat: Seat { origin, what },
-            state,
-        }
+        Flag { seat: Seat { origin, what }, state }
     }
 
     fn text(&mut self, key: &'static str, what: &'static str) -> Text {
@@ -303,10 +250,7 @@ impl Reader for TreeReader<'_> {
                 }
             },
         };
-        Text {
-            seat: Seat { origin, what },
-            state,
-        }
+        Text { seat: Seat { origin, what }, state }
     }
 
     fn reference(&mut self, key: &'static str, what: &'static str) -> Option<Reference> {
@@ -321,33 +265,26 @@ impl Reader for TreeReader<'_> {
             Slot::Missing(origin, kind) => (origin, Slot::state(kind)),
             Slot::Value(node, origin, _) if self.tree.kind(node) == Kind::Array => {
                 let items: Vec<Node> = self.tree.children(node).collect();
-                let read: Vec<Reference> = items
-                    .into_iter()
-                    .filter_map(|n| self.reference_at(n, origin.through, what))
-                    .collect();
-                (
-                    origin,
-                    if read.is_empty() {
-                        State::None
-                    } else {
-                        State::Given(read)
-                    },
-                )
+                let read: Vec<Reference> =
+                    items.into_iter().filter_map(|n| self.reference_at(n, origin.through, what)).collect();
+                (origin, if read.is_empty() { State::None } else { State::Given(read) })
             }
             Slot::Value(node, origin, _) => {
                 self.wrong(node, what, "a list of ids");
                 (origin, State::Absent)
             }
         };
-        List {
-            seat: Seat { origin, what },
-            state,
-        }
+        List { seat: Seat { origin, what }, state }
     }
 
     fn shape(&mut self, key: &'static str, what: &'static str) -> ShapeField {
         let slot = self.slot(key);
         self.shape_at(slot, what)
+    }
+
+    fn track(&mut self, key: &'static str, what: &'static str) -> Track {
+        let slot = self.slot(key);
+        self.track_at(slot, what)
     }
 
     fn level(&mut self, key: &'static str, card: &'static FieldCard) -> Level {
@@ -380,29 +317,14 @@ impl Reader for TreeReader<'_> {
                 (origin, State::Absent)
             }
             Slot::Value(node, origin, _) => {
-                let objects: Vec<Node> = self
-                    .tree
-                    .children(node)
-                    .filter(|n| self.tree.kind(*n) == Kind::Object)
-                    .collect();
-                let items: Vec<T> = objects
-                    .into_iter()
-                    .map(|n| self.inside(Here::At(n, None), read))
-                    .collect();
-                (
-                    origin,
-                    if items.is_empty() {
-                        State::None
-                    } else {
-                        State::Given(items)
-                    },
-                )
+                let objects: Vec<Node> =
+                    self.tree.children(node).filter(|n| self.tree.kind(*n) == Kind::Object).collect();
+                let items: Vec<T> =
+                    objects.into_iter().map(|n| self.inside(Here::At(n, None), read)).collect();
+                (origin, if items.is_empty() { State::None } else { State::Given(items) })
             }
         };
-        List {
-            seat: Seat { origin, what },
-            state,
-        }
+        List { seat: Seat { origin, what }, state }
     }
 
     fn kind(&mut self, family: &'static str) -> Option<Reference> {
@@ -410,10 +332,7 @@ impl Reader for TreeReader<'_> {
         let name = self.tree.member(node, "kind")?;
         let reference = self.reference_at(name, None, "kind")?;
         let family = self.kinds.and_then(|kinds| self.tree.member(kinds, family));
-        self.here = Here::At(
-            node,
-            family.and_then(|family| self.tree.member(family, reference.name())),
-        );
+        self.here = Here::At(node, family.and_then(|family| self.tree.member(family, reference.name())));
         Some(reference)
     }
 

@@ -1,0 +1,137 @@
+//! The table of kinds of subject: the list each comes from, and for relations of two who belongs to whom.
+
+use crate::compound::{List, Reference};
+use crate::design::Design;
+use crate::field::{Missing, State};
+use crate::subject::About;
+
+/// A kind whose subjects are the items of a list.
+pub(crate) struct Single {
+    pub(crate) about: About,
+    pub(crate) name: &'static str,
+    pub(crate) count: fn(&Design) -> usize,
+    pub(crate) missing: fn(&Design) -> Vec<Missing>,
+    pub(crate) id: fn(&Design, usize) -> &str,
+}
+
+/// A kind whose subjects are related pairs of two other kinds.
+pub(crate) struct Pair {
+    pub(crate) about: About,
+    pub(crate) name: &'static str,
+    pub(crate) first: About,
+    pub(crate) second: About,
+    /// Whether the two at these positions belong together; by ids and references only.
+    pub(crate) related: fn(&Design, usize, usize) -> bool,
+    /// What else would have to be stated for there to be any.
+    pub(crate) missing: fn(&Design) -> Vec<Missing>,
+}
+
+fn id_at<T>(items: &[T], at: usize, id: fn(&T) -> &String) -> &str {
+    items.get(at).map_or("", |item| id(item))
+}
+
+macro_rules! single {
+    ($about:ident, $name:literal, $($list:ident).+) => {
+        Single {
+            about: About::$about,
+            name: $name,
+            count: |d| d.$($list).+.items().len(),
+            missing: |d| d.$($list).+.missing().into_iter().collect(),
+            id: |d, at| id_at(d.$($list).+.items(), at, |item| &item.id),
+        }
+    };
+}
+
+// A line a list is all that differs; closures that name a field cannot be made by a function.
+pub(crate) static SINGLES: &[Single] = &[
+    single!(Space, "space", hall.spaces),
+    single!(Pool, "pool", pools),
+    single!(Group, "group", animals),
+    single!(Circuit, "circuit", circuits),
+    Single {
+        about: About::Intake,
+        name: "intake",
+        count: |d| d.intakes().count(),
+        missing: |d| {
+            let lists = d.circuits.items().iter().filter_map(|c| c.intakes.missing());
+            d.circuits.missing().into_iter().chain(lists).collect()
+        },
+        id: |d, at| d.intakes().nth(at).map_or("", |i| &i.id),
+    },
+    single!(Basking, "basking", basking),
+    single!(Barrier, "barrier", barriers),
+    single!(Door, "door", doors),
+    single!(Guard, "guard", visitors.guards),
+    single!(Panel, "panel", panels),
+    single!(Position, "position", visitors.positions),
+    single!(Item, "item", electrical.items),
+];
+
+pub(crate) static PAIRS: &[Pair] = &[
+    Pair {
+        about: About::PoolGroup,
+        name: "pool-group",
+        first: About::Pool,
+        second: About::Group,
+        related: |d, pool, group| {
+            let pool = d.pools.items()[pool].space.as_ref().map(Reference::name);
+            lives_in(&d.animals.items()[group].spaces, pool)
+        },
+        missing: |_| Vec::new(),
+    },
+    Pair {
+        about: About::BaskingGroup,
+        name: "basking-group",
+        first: About::Basking,
+        second: About::Group,
+        related: |d, site, group| {
+            let (site, group) = (&d.basking.items()[site], &d.animals.items()[group]);
+            match site.groups.state() {
+                State::Given(groups) => groups.iter().any(|g| g.name() == group.id),
+                _ => lives_in(&group.spaces, site.space.as_ref().map(Reference::name)),
+            }
+        },
+        missing: |_| Vec::new(),
+    },
+    Pair {
+        about: About::BarrierGroup,
+        name: "barrier-group",
+        first: About::Barrier,
+        second: About::Group,
+        related: |d, barrier, group| {
+            let (barrier, group) = (&d.barriers.items()[barrier], &d.animals.items()[group]);
+            barrier.spaces.items().iter().any(|s| lives_in(&group.spaces, Some(s.name())))
+                || barrier.spaces.items().is_empty()
+        },
+        missing: |_| Vec::new(),
+    },
+    Pair {
+        about: About::PositionPool,
+        name: "position-pool",
+        first: About::Position,
+        second: About::Pool,
+        related: |d, position, pool| {
+            let pools = d.visitors.positions.items()[position].pools.items();
+            pools.iter().any(|r| r.name() == d.pools.items()[pool].id)
+        },
+        missing: |d| d.visitors.positions.items().iter().filter_map(|p| p.pools.missing()).collect(),
+    },
+    Pair {
+        about: About::ItemPool,
+        name: "item-pool",
+        first: About::Item,
+        second: About::Pool,
+        // How near an item is to which water is a matter of values: every pair is asked about.
+        related: |_, _, _| true,
+        missing: |_| Vec::new(),
+    },
+];
+
+/// Whether a group lives in a space. One that names no space is taken to live in every one, and something that names no
+/// space to be reached by every group: leaving the key out must not hide a check.
+fn lives_in(spaces: &List<Reference>, space: Option<&str>) -> bool {
+    match (spaces.state(), space) {
+        (State::Given(spaces), Some(space)) => spaces.iter().any(|s| s.name() == space),
+        _ => true,
+    }
+}
