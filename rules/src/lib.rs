@@ -3,6 +3,7 @@
 //! A rule reads figures and limits and hands in a check; it never compares, and it touches no file and no clock.
 
 mod plumbing;
+mod setting_out;
 mod water;
 
 use haulout_engine::{CompiledRule, Rule};
@@ -11,7 +12,24 @@ use haulout_engine::{CompiledRule, Rule};
 pub static RULES: &[&CompiledRule] = &[
     &water::depth_of_the_scheme::RULE,
     &water::depth_to_submerge_and_be_seen::RULE,
+    &plumbing::no_single_blockable_suction::RULE,
+    &plumbing::aperture_of_intakes::RULE,
+    &plumbing::velocity_at_the_grille::RULE,
+    &plumbing::water_over_the_intake::RULE,
     &plumbing::turnover_by_delivered_flow::RULE,
+    &plumbing::velocity_in_the_pipes::RULE,
+    &setting_out::references_lead_somewhere::RULE,
+    &setting_out::outline_is_simple::RULE,
+    &setting_out::space_inside_the_hall::RULE,
+    &setting_out::pool_inside_its_space::RULE,
+    &setting_out::zone_inside_its_pool::RULE,
+    &setting_out::pools_do_not_overlap::RULE,
+    &setting_out::depth_and_bed_agree::RULE,
+    &setting_out::zone_reaches_its_depth::RULE,
+    &setting_out::levels_ascend::RULE,
+    &setting_out::value_is_plausible::RULE,
+    &setting_out::kind_is_used::RULE,
+    &setting_out::space_is_used::RULE,
 ];
 
 /// The compiled rules, ready for a ruleset.

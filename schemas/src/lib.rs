@@ -1,1 +1,18 @@
-//! schemas.
+//! The published schemas, as texts: of the design document, and of what the program prints for other programs.
+
+/// The design document, edition 0 (JSON Schema, draft 2020-12).
+pub const DESIGN: &str = include_str!("../design.json");
+/// The output of `review --as json`.
+pub const REVIEW: &str = include_str!("../review.json");
+/// The output of `sheet --as json`.
+pub const SHEET: &str = include_str!("../sheet.json");
+/// The output of `rulebook --as json`.
+pub const RULEBOOK: &str = include_str!("../rulebook.json");
+
+/// All of them by name.
+pub const ALL: &[(&str, &str)] = &[("design", DESIGN), ("review", REVIEW), ("sheet", SHEET), ("rulebook", RULEBOOK)];
+
+/// The text of a schema by its name.
+pub fn by_name(name: &str) -> Option<&'static str> {
+    ALL.iter().find(|(known, _)| *known == name).map(|(_, text)| *text)
+}

@@ -3,9 +3,9 @@
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
 
-use haulout_document::{Limits, Tree};
+use haulout_document::{Limits, Node, Tree};
 use haulout_engine::{Answer, Options, Review, Ruleset, review};
-use haulout_model::{Design, Origin};
+use haulout_model::{Described, Design, Origin};
 use haulout_sheet::{Book, Gap, LineId, Made, Roots, Substitution};
 
 /// The top of the repository.
@@ -14,10 +14,7 @@ pub fn repository() -> PathBuf {
 }
 
 /// The example designs: file name and text, in the order of their names.
-#[allow(
-    clippy::disallowed_methods,
-    reason = "tests read the example designs from the repository"
-)]
+#[allow(clippy::disallowed_methods, reason = "tests read the example designs from the repository")]
 pub fn examples() -> Vec<(String, String)> {
     let folder = repository().join("example-designs");
     let entries = std::fs::read_dir(&folder).expect("the repository has example designs");
@@ -25,14 +22,8 @@ pub fn examples() -> Vec<(String, String)> {
         .filter_map(|entry| entry.ok().map(|e| e.path()))
         .filter(|path| path.extension().is_some_and(|e| e == "json"))
         .map(|path| {
-            let name = path
-                .file_name()
-                .map(|n| n.to_string_lossy().into_owned())
-                .unwrap_or_default();
-            (
-                name,
-                std::fs::read_to_string(&path).expect("an example is a text"),
-            )
+            let name = path.file_name().map(|n| n.to_string_lossy().into_owned()).unwrap_or_default();
+            (name, std::fs::read_to_string(&path).expect("an example is a text"))
         })
         .collect();
     found.sort();
@@ -53,9 +44,7 @@ pub struct Loaded {
 /// The messages of the problems.
 pub fn load(text: &str) -> Result<Loaded, Vec<String>> {
     let reading = haulout_document::read(text.as_bytes(), &Limits::default());
-    let tree = reading
-        .accepted()
-        .map_err(|p| p.into_iter().map(|p| p.message).collect::<Vec<_>>())?;
+    let tree = reading.accepted().map_err(|p| p.into_iter().map(|p| p.message).collect::<Vec<_>>())?;
     let (design, problems) = haulout_model::read(&tree);
     if problems.is_empty() {
         Ok(Loaded { tree, design })
@@ -66,10 +55,7 @@ pub fn load(text: &str) -> Result<Loaded, Vec<String>> {
 
 /// The day the tests review on.
 pub fn options() -> Options {
-    Options {
-        stage: None,
-        on: "2026-11-25".to_owned(),
-    }
+    Options { stage: None, on: "2026-11-25".to_owned() }
 }
 
 /// The ruleset of the compiled rules.
@@ -136,10 +122,32 @@ pub fn gap_places(book: &Book<'_>, tree: &Tree, gaps: &[Gap]) -> BTreeSet<String
 /// The pointer of an origin, missing keys appended.
 pub fn pointer(tree: &Tree, origin: Origin) -> String {
     let node = tree.pointer(haulout_document::Node(origin.node));
-    origin
-        .tail
-        .iter()
-        .filter(|t| !t.is_empty())
-        .fold(node, |p, key| p.key(key))
-        .to_string()
+    origin.tail.iter().filter(|t| !t.is_empty()).fold(node, |p, key| p.key(key)).to_string()
+}
+
+/// What stands at a node according to the reading code; what lies inside a drawing, a level, a curve or a standing
+/// belongs to the key that holds it.
+pub fn described_at(tree: &Tree, node: Node) -> Option<Described> {
+    let tokens: Vec<String> = tree.pointer(node).tokens().collect();
+    let (mut members, mut found) = (haulout_model::describe(), None);
+    // A kind holds what an item of its family holds.
+    let family = match (tokens.first().map(String::as_str), tokens.get(1).map(String::as_str)) {
+        (Some("kinds"), Some("pumps")) => Some(["circuits", "pump"]),
+        (Some("kinds"), Some("pipes")) => Some(["circuits", "runs"]),
+        _ => None,
+    };
+    let path: Vec<String> = match family {
+        Some(path) => path.iter().map(|s| (*s).to_owned()).chain(tokens.into_iter().skip(3)).collect(),
+        None => tokens,
+    };
+    for token in path {
+        let Some(at) = members.iter().position(|m| m.key == token) else {
+            // A position in a list, or a key inside a value.
+            continue;
+        };
+        let next = members.swap_remove(at);
+        members = next.members.clone();
+        found = Some(next);
+    }
+    found
 }

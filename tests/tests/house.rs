@@ -9,21 +9,13 @@ const LONG_FILES: &[(&str, &str)] = &[];
 /// Functions that may be longer than 100 lines, each with its reason.
 const LONG_FUNCTIONS: &[(&str, &str)] = &[];
 
-#[allow(
-    clippy::disallowed_methods,
-    reason = "this test reads the sources of the repository"
-)]
+#[allow(clippy::disallowed_methods, reason = "this test reads the sources of the repository")]
 fn sources() -> Vec<(PathBuf, String)> {
-    let mut open: Vec<PathBuf> = ["core", "rules", "schemas", "tests"]
-        .iter()
-        .map(|d| repository().join(d))
-        .collect();
+    let mut open: Vec<PathBuf> =
+        ["core", "rules", "schemas", "tests"].iter().map(|d| repository().join(d)).collect();
     let mut found = Vec::new();
     while let Some(folder) = open.pop() {
-        for entry in std::fs::read_dir(&folder)
-            .expect("the folder is there")
-            .filter_map(Result::ok)
-        {
+        for entry in std::fs::read_dir(&folder).expect("the folder is there").filter_map(Result::ok) {
             let path = entry.path();
             if path.is_dir() && !path.ends_with("target") {
                 open.push(path);
@@ -46,10 +38,7 @@ fn short(path: &Path) -> String {
 fn every_file_opens_with_a_sentence_and_keeps_its_size() {
     for (path, text) in sources() {
         let name = short(&path);
-        assert!(
-            text.starts_with("//! "),
-            "{name} does not open with a sentence about itself"
-        );
+        assert!(text.starts_with("//! "), "{name} does not open with a sentence about itself");
         let lines = text.lines().count();
         let excused = LONG_FILES.iter().any(|(file, _)| *file == name);
         assert!(lines <= 400 || excused, "{name} has {lines} lines");
@@ -70,11 +59,7 @@ fn functions_stay_small() {
     lengths.sort_unstable();
     let at = |share: f64| lengths[(lengths.len() as f64 * share) as usize];
     assert!(lengths.len() > 300, "only {} functions were found", lengths.len());
-    assert!(
-        at(0.9) <= 40,
-        "one function in ten has more than {} lines",
-        at(0.9)
-    );
+    assert!(at(0.9) <= 40, "one function in ten has more than {} lines", at(0.9));
 }
 
 /// Name and length of every function, by the indentation rustfmt gives it.
@@ -100,18 +85,11 @@ fn functions(text: &str) -> Vec<(String, usize)> {
 fn declared(line: &str) -> Option<String> {
     let words = ["pub", "pub(crate)", "pub(super)", "const", "async"];
     let mut rest = line;
-    while let Some(word) = words
-        .iter()
-        .find(|w| rest.strip_prefix(**w).is_some_and(|r| r.starts_with(' ')))
-    {
+    while let Some(word) = words.iter().find(|w| rest.strip_prefix(**w).is_some_and(|r| r.starts_with(' '))) {
         rest = rest[word.len()..].trim_start();
     }
     let name = rest.strip_prefix("fn ")?;
-    Some(
-        name.chars()
-            .take_while(|c| c.is_alphanumeric() || *c == '_')
-            .collect(),
-    )
+    Some(name.chars().take_while(|c| c.is_alphanumeric() || *c == '_').collect())
 }
 
 #[test]
@@ -119,18 +97,12 @@ fn no_number_leaves_the_sheet_before_the_engine() {
     for (path, text) in sources() {
         let name = short(&path);
         let decides = name.starts_with("rules/") || name.starts_with("core/figures/");
-        assert!(
-            !decides || !text.contains(".record("),
-            "{name} looks at a number of the sheet"
-        );
+        assert!(!decides || !text.contains(".record("), "{name} looks at a number of the sheet");
     }
 }
 
 #[test]
-#[allow(
-    clippy::disallowed_methods,
-    reason = "this test reads the guide of the repository"
-)]
+#[allow(clippy::disallowed_methods, reason = "this test reads the guide of the repository")]
 fn every_path_the_guide_names_is_there() {
     let guide = std::fs::read_to_string(repository().join("DEVELOPERS.md")).expect("the guide is there");
     let named = guide
@@ -140,10 +112,7 @@ fn every_path_the_guide_names_is_there() {
         .filter(|w| w.contains('/') && !w.contains(' ') && !w.contains('<'));
     let mut checked = 0;
     for path in named {
-        assert!(
-            repository().join(path).exists(),
-            "DEVELOPERS.md names {path}, which is not there"
-        );
+        assert!(repository().join(path).exists(), "DEVELOPERS.md names {path}, which is not there");
         checked += 1;
     }
     assert!(checked >= 10, "the guide names only {checked} paths");

@@ -15,25 +15,10 @@ const MAY_USE: &[(&str, &[&str])] = &[
     ("sheet", &["quantity", "calc", "register", "model"]),
     ("figures", &["quantity", "calc", "register", "model", "sheet"]),
     ("engine", &["quantity", "register", "model", "sheet"]),
-    (
-        "script",
-        &[
-            "place", "quantity", "calc", "register", "model", "sheet", "figures", "engine",
-        ],
-    ),
+    ("script", &["place", "quantity", "calc", "register", "model", "sheet", "figures", "engine"]),
     ("rehearsal", &["place", "document", "model", "sheet", "engine"]),
-    (
-        "rules",
-        &[
-            "quantity", "calc", "register", "model", "sheet", "figures", "engine",
-        ],
-    ),
-    (
-        "report",
-        &[
-            "place", "document", "quantity", "calc", "register", "model", "sheet", "figures", "engine",
-        ],
-    ),
+    ("rules", &["quantity", "calc", "register", "model", "sheet", "figures", "engine"]),
+    ("report", &["place", "document", "quantity", "calc", "register", "model", "sheet", "figures", "engine"]),
 ];
 
 /// Outside packages that only one room may know.
@@ -55,10 +40,7 @@ fn graph() -> BTreeMap<String, Vec<String>> {
         .expect("cargo is there: it runs this test");
     let json: serde_json::Value = serde_json::from_slice(&output.stdout).expect("cargo prints JSON");
     let packages = json["packages"].as_array().expect("a workspace has packages");
-    packages
-        .iter()
-        .map(|package| (room(&package["name"]), dependencies(package)))
-        .collect()
+    packages.iter().map(|package| (room(&package["name"]), dependencies(package))).collect()
 }
 
 fn room(name: &serde_json::Value) -> String {
@@ -67,22 +49,15 @@ fn room(name: &serde_json::Value) -> String {
 }
 
 fn dependencies(package: &serde_json::Value) -> Vec<String> {
-    let all = package["dependencies"]
-        .as_array()
-        .expect("a package lists its dependencies");
-    all.iter()
-        .filter(|d| d["kind"].is_null())
-        .map(|d| room(&d["name"]))
-        .collect()
+    let all = package["dependencies"].as_array().expect("a package lists its dependencies");
+    all.iter().filter(|d| d["kind"].is_null()).map(|d| room(&d["name"])).collect()
 }
 
 #[test]
 fn no_room_uses_what_stands_above_it() {
     let graph = graph();
     for (name, may) in MAY_USE {
-        let uses = graph
-            .get(*name)
-            .unwrap_or_else(|| panic!("there is no room {name}"));
+        let uses = graph.get(*name).unwrap_or_else(|| panic!("there is no room {name}"));
         let ours = uses.iter().filter(|used| graph.contains_key(*used));
         let forbidden: Vec<&String> = ours.filter(|used| !may.contains(&used.as_str())).collect();
         assert!(forbidden.is_empty(), "{name} may not use {forbidden:?}");
@@ -97,10 +72,7 @@ fn an_outside_package_stays_behind_its_room() {
     for (name, uses) in graph() {
         for (package, rooms) in KEPT_BEHIND {
             let allowed = rooms.contains(&name.as_str()) || name == "tests";
-            assert!(
-                allowed || !uses.iter().any(|u| u == package),
-                "{name} may not use {package}"
-            );
+            assert!(allowed || !uses.iter().any(|u| u == package), "{name} may not use {package}");
         }
     }
 }

@@ -17,9 +17,7 @@ const TWINS: &[(&str, &str)] = &[
 ];
 
 /// Lists of bare coordinates in the drawing's unit.
-const DRAWN: &[&str] = &[
-    "outline", "corner", "size", "centre", "radii", "through", "line", "at", "move",
-];
+const DRAWN: &[&str] = &["outline", "corner", "size", "centre", "radii", "through", "line", "at", "move"];
 
 #[test]
 fn a_design_in_us_units_is_the_same_design() {
@@ -112,17 +110,9 @@ fn twin_quantity(key: Option<&str>, word: &str) -> Option<String> {
     let at = word.rfind(|c: char| c.is_ascii_digit())? + 1;
     let (metric, us) = TWINS.iter().find(|(metric, _)| word[at..].trim() == *metric)?;
     let (metric, us): (&Unit, &Unit) = (unit(metric)?, unit(us)?);
-    let read = if key == Some("swing") {
-        read_difference(word)
-    } else {
-        read(word, metric.dimension)
-    };
+    let read = if key == Some("swing") { read_difference(word) } else { read(word, metric.dimension) };
     let of = |si: f64| {
-        if key == Some("swing") {
-            us.difference_of_si(si)
-        } else {
-            us.of_si(si)
-        }
+        if key == Some("swing") { us.difference_of_si(si) } else { us.of_si(si) }
     };
     Some(match read.ok()?.parts {
         Parts::One(si) => format!("{} {}", of(si), us.symbol),
@@ -138,18 +128,11 @@ fn twin_number(tree: &Tree, node: Node) -> Option<String> {
     let value = tree.number(node)?;
     let row = tree.parent(node)?;
     let chain: Vec<Node> = std::iter::successors(Some(row), |n| tree.parent(*n)).collect();
-    let keys: Vec<String> = chain
-        .iter()
-        .filter_map(|n| tree.key(*n))
-        .map(std::borrow::Cow::into_owned)
-        .collect();
+    let keys: Vec<String> =
+        chain.iter().filter_map(|n| tree.key(*n)).map(std::borrow::Cow::into_owned).collect();
     let nearest = keys.first()?;
     if nearest == "points" {
-        let us = if tree.at(row, 0) == Some(node) {
-            ("m3/h", "gal(US)/min")
-        } else {
-            ("m", "ft")
-        };
+        let us = if tree.at(row, 0) == Some(node) { ("m3/h", "gal(US)/min") } else { ("m", "ft") };
         return Some(format!("{}", unit(us.1)?.of_si(unit(us.0)?.to_si(value))));
     }
     let drawn = DRAWN.contains(&nearest.as_str()) && tree.kind(row) == Kind::Array;

@@ -9,31 +9,16 @@ use haulout_tests::{Loaded, load, options, ruleset};
 /// The outcome of a rule with one value replaced (SI).
 fn outcome(loaded: &Loaded, ruleset: &Ruleset, rule: &str, pointer: &str, part: u8, value: f64) -> Outcome {
     let pointer = Pointer::parse(pointer).expect("the pointers of this test are pointers");
-    let node = loaded
-        .tree
-        .find(&pointer)
-        .expect("the pointers of this test lead somewhere");
-    let substitutions = [Substitution {
-        node: node.0,
-        part,
-        value,
-    }];
+    let node = loaded.tree.find(&pointer).expect("the pointers of this test lead somewhere");
+    let substitutions = [Substitution { node: node.0, part, value }];
     let review = review(&loaded.design, ruleset, &substitutions, &options());
     let position = ruleset.position(rule).expect("the rule is in the ruleset");
-    review
-        .answers
-        .iter()
-        .find(|a| a.rule == position)
-        .expect("a rule always answers")
-        .outcome
+    review.answers.iter().find(|a| a.rule == position).expect("a rule always answers").outcome
 }
 
 /// The least value between `low` (short) and `high` (met) that is met, to a micrometre or a thousandth of a kelvin.
 fn bisect(mut low: f64, mut high: f64, met: impl Fn(f64) -> bool) -> f64 {
-    assert!(
-        !met(low) && met(high),
-        "the search needs one end that is short and one that is met"
-    );
+    assert!(!met(low) && met(high), "the search needs one end that is short and one that is met");
     while high - low > 1e-6 {
         let middle = 0.5 * (low + high);
         if met(middle) { high = middle } else { low = middle }
@@ -47,14 +32,8 @@ fn a_wider_bore_is_found_for_the_compiled_rule() {
     let loaded = load(text).expect("the example is read without a problem");
     let ruleset = ruleset();
     let met = |bore: f64| {
-        outcome(
-            &loaded,
-            &ruleset,
-            "turnover-by-delivered-flow",
-            "/circuits/0/runs/0/bore",
-            0,
-            bore,
-        ) == Outcome::Met
+        outcome(&loaded, &ruleset, "turnover-by-delivered-flow", "/circuits/0/runs/0/bore", 0, bore)
+            == Outcome::Met
     };
     let found = bisect(0.019, 0.060, met);
     // With the found bore written into the file the rule is met, and a tenth of a millimetre less is short.

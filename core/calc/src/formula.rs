@@ -36,9 +36,7 @@ impl<A, R> Copy for Formula<A, R> {}
 
 impl<A, R> fmt::Debug for Formula<A, R> {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.debug_struct("Formula")
-            .field("card", self.card)
-            .finish_non_exhaustive()
+        f.debug_struct("Formula").field("card", self.card).finish_non_exhaustive()
     }
 }
 

@@ -110,9 +110,7 @@ pub static VAPOUR_PRESSURE: Formula<(ThermodynamicTemperature,), Pressure> = For
             + 22.680_741_1 * libm::pow(v, 3.5)
             - 15.961_871_9 * power(v, 4)
             + 1.801_225_02 * libm::pow(v, 7.5);
-        Ok(Pressure::new::<pascal>(
-            22_064_000.0 * libm::exp(647.096 / t * sum),
-        ))
+        Ok(Pressure::new::<pascal>(22_064_000.0 * libm::exp(647.096 / t * sum)))
     },
 };
 
@@ -121,10 +119,7 @@ pub static VAPOUR_PRESSURE: Formula<(ThermodynamicTemperature,), Pressure> = For
 /// # Errors
 /// Outside 0 to 45 °C.
 pub fn kinematic_viscosity(temperature: ThermodynamicTemperature) -> Result<KinematicViscosity, Refusal> {
-    KINEMATIC_VISCOSITY.work((
-        DYNAMIC_VISCOSITY.work((temperature,))?,
-        DENSITY.work((temperature,))?,
-    ))
+    KINEMATIC_VISCOSITY.work((DYNAMIC_VISCOSITY.work((temperature,))?, DENSITY.work((temperature,))?))
 }
 
 /// Kelvins, if they lie between 0 and 45 °C.

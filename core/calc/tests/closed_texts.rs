@@ -23,9 +23,7 @@ impl<'a> Reader<'a> {
 
     fn word(&mut self) -> &'a str {
         self.rest = self.rest.trim_start();
-        let end = self
-            .rest
-            .find(|c: char| !(c.is_alphanumeric() || "_.·".contains(c)));
+        let end = self.rest.find(|c: char| !(c.is_alphanumeric() || "_.·".contains(c)));
         let (word, rest) = self.rest.split_at(end.unwrap_or(self.rest.len()));
         self.rest = rest;
         word
@@ -62,11 +60,7 @@ impl<'a> Reader<'a> {
             return -self.power();
         }
         let base = self.atom();
-        if self.take('^') {
-            libm::pow(base, self.power())
-        } else {
-            base
-        }
+        if self.take('^') { libm::pow(base, self.power()) } else { base }
     }
 
     fn atom(&mut self) -> f64 {
@@ -85,13 +79,7 @@ impl<'a> Reader<'a> {
                 }
                 word.parse().expect("a number starts with a digit")
             }
-            _ => {
-                self.values
-                    .iter()
-                    .find(|(symbol, _)| *symbol == word)
-                    .expect("a symbol of the card")
-                    .1
-            }
+            _ => self.values.iter().find(|(symbol, _)| *symbol == word).expect("a symbol of the card").1,
         }
     }
 }
@@ -100,10 +88,7 @@ fn from_text(card: &FormulaCard, values: &[f64]) -> f64 {
     assert_eq!(card.kind, Kind::Closed, "{}", card.name);
     assert_eq!(card.symbols.len(), values.len(), "{}", card.name);
     let values = card.symbols.iter().copied().zip(values.iter().copied()).collect();
-    let mut reader = Reader {
-        rest: card.text,
-        values,
-    };
+    let mut reader = Reader { rest: card.text, values };
     let result = reader.sum();
     assert_eq!(reader.rest.trim(), "", "{}", card.name);
     result
@@ -111,21 +96,13 @@ fn from_text(card: &FormulaCard, values: &[f64]) -> f64 {
 
 fn same(card: &FormulaCard, values: &[f64], have: f64) {
     let text = from_text(card, values);
-    assert!(
-        (text - have).abs() <= 1e-12 * have.abs(),
-        "{}: {text} against {have}",
-        card.name
-    );
+    assert!((text - have).abs() <= 1e-12 * have.abs(), "{}: {text} against {have}", card.name);
 }
 
 /// Makes a quantity from a number in SI.
 macro_rules! si {
     ($kind:ident, $value:expr) => {
-        $kind {
-            dimension: Default::default(),
-            units: Default::default(),
-            value: $value,
-        }
+        $kind { dimension: Default::default(), units: Default::default(), value: $value }
     };
 }
 

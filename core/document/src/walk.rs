@@ -91,6 +91,16 @@ impl Tree {
         Some(node)
     }
 
+    /// The innermost value that holds a span, its key included.
+    pub fn innermost(&self, span: haulout_place::Span) -> Option<Pointer> {
+        let holds = |node: &Node| {
+            let key = self.key_span(*node).is_some_and(|key| key.holds(span));
+            key || self.span(*node).holds(span)
+        };
+        // In preorder the last one that holds it lies deepest.
+        (0..self.size() as u32).map(Node).filter(holds).last().map(|node| self.pointer(node))
+    }
+
     /// The value as `serde_json` holds it, the first of repeated keys winning; a number outside f64 becomes null.
     /// It copies everything: meant for tests and for small parts.
     pub fn to_value(&self, node: Node) -> Value {

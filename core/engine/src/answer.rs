@@ -87,7 +87,7 @@ pub struct Answer {
     pub margin: Option<f64>,
     /// All the lines it was made of.
     pub lines: Vec<LineId>,
-    /// What is missing.
+    /// What is missing; the reasons, when something that must stand does not.
     pub gaps: Vec<Gap>,
     /// Position of the variance that covers it, or covered it until its day.
     pub variance: Option<usize>,

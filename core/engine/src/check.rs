@@ -1,6 +1,6 @@
 //! What a rule hands in, and the only comparison of the program.
 
-use haulout_sheet::{Book, Gaps, Known, Line, LineId};
+use haulout_sheet::{Book, GapKind, Gaps, Known, Line, LineId};
 
 use crate::answer::{Deciding, Outcome, Side};
 
@@ -15,6 +15,9 @@ pub enum Check {
     Within(LineId, LineId, LineId),
     /// A yes or no that must be yes.
     Holds(LineId),
+    /// Something that must be there to be read or drawn at all: gaps of this kind are the shortfall and say why, in
+    /// their own words; gaps of any other kind leave it open.
+    Stands(Known<LineId>, GapKind),
     /// One branch is enough; a branch that is met silences the gaps of the others.
     AnyOf(Vec<Known<Check>>),
     /// Every branch is wanted; a branch that falls short silences the gaps of the others.
@@ -44,6 +47,11 @@ impl Check {
         Check::Holds(yes.id())
     }
 
+    /// `yes` must come about; where it does not, gaps of `kind` are the shortfall.
+    pub fn stands(yes: Known<Line<bool>>, kind: GapKind) -> Self {
+        Check::Stands(yes.map(Line::id), kind)
+    }
+
     /// `then` where `applies` holds, otherwise the rule does not apply.
     pub fn only_if(applies: Known<Check>, then: Known<Check>) -> Self {
         Check::OnlyIf(Box::new(applies), Box::new(then))
@@ -61,7 +69,7 @@ pub struct Verdict {
     pub margin: Option<f64>,
     /// Every line any branch was made of: a changed value may change which branch decides.
     pub lines: Vec<LineId>,
-    /// What is missing, when it could not be assessed.
+    /// What is missing, when it could not be assessed; the reasons, when something does not stand.
     pub gaps: Option<Gaps>,
 }
 
@@ -95,70 +103,55 @@ impl Verdict {
         match check {
             Check::AtLeast(have, limit) => {
                 let side = Side::AtLeast(*limit);
-                Self::single(
-                    *have,
-                    side,
-                    Some(compare(number(*have), number(*limit))),
-                    vec![*have, *limit],
-                )
+                Self::single(*have, side, Some(compare(number(*have), number(*limit))), vec![*have, *limit])
             }
             Check::AtMost(have, limit) => {
                 let side = Side::AtMost(*limit);
-                Self::single(
-                    *have,
-                    side,
-                    Some(compare(number(*limit), number(*have))),
-                    vec![*have, *limit],
-                )
+                Self::single(*have, side, Some(compare(number(*limit), number(*have))), vec![*have, *limit])
             }
             Check::Within(have, low, high) => {
                 let over_low = compare(number(*have), number(*low));
                 let under_high = compare(number(*high), number(*have));
                 let margin = over_low.min(under_high);
-                Self::single(
-                    *have,
-                    Side::Within(*low, *high),
-                    Some(margin),
-                    vec![*have, *low, *high],
-                )
+                Self::single(*have, Side::Within(*low, *high), Some(margin), vec![*have, *low, *high])
             }
             Check::Holds(yes) => {
                 let mut verdict = Self::single(*yes, Side::Holds, None, vec![*yes]);
-                verdict.outcome = if number(*yes) > 0.5 {
-                    Outcome::Met
-                } else {
-                    Outcome::Short
-                };
+                verdict.outcome = if number(*yes) > 0.5 { Outcome::Met } else { Outcome::Short };
                 verdict
             }
+            Check::Stands(Ok(yes), _) => Self::of_check(book, &Check::Holds(*yes)),
+            Check::Stands(Err(gaps), kind) => Self::fallen(book, gaps, *kind),
             Check::AnyOf(branches) => Self::any(branches.iter().map(|b| Self::of(book, b)).collect()),
             Check::AllOf(branches) => Self::every(branches.iter().map(|b| Self::of(book, b)).collect()),
             Check::OnlyIf(applies, then) => Self::only_if(Self::of(book, applies), || Self::of(book, then)),
         }
     }
 
+    /// The reasons stay with the answer; the first number among them is what the design has.
+    fn fallen(book: &Book<'_>, gaps: &Gaps, kind: GapKind) -> Self {
+        let reasons: Vec<_> = gaps.0.iter().filter(|g| g.kind == kind).cloned().collect();
+        let open = Self::of(book, &Err(gaps.clone()));
+        if reasons.is_empty() {
+            return open;
+        }
+        let numbers = reasons.iter().flat_map(|g| g.lines.first());
+        let mut numbers = numbers.filter(|id| book.record(**id).datum.number().is_some());
+        let deciding = numbers.next().map(|have| Deciding { have: *have, side: Side::Holds });
+        Verdict { outcome: Outcome::Short, deciding, gaps: Some(Gaps(reasons)), ..open }
+    }
+
     fn single(have: LineId, side: Side, margin: Option<f64>, lines: Vec<LineId>) -> Self {
         // A number that is none compares as short, never as met.
         let met = margin.is_some_and(|m| m >= 0.0);
         let outcome = if met { Outcome::Met } else { Outcome::Short };
-        Verdict {
-            outcome,
-            deciding: Some(Deciding { have, side }),
-            margin,
-            lines,
-            gaps: None,
-        }
+        Verdict { outcome, deciding: Some(Deciding { have, side }), margin, lines, gaps: None }
     }
 
     fn any(branches: Vec<Verdict>) -> Self {
         Self::best(
             branches,
-            &[
-                Outcome::Met,
-                Outcome::NotAssessed,
-                Outcome::Short,
-                Outcome::DoesNotApply,
-            ],
+            &[Outcome::Met, Outcome::NotAssessed, Outcome::Short, Outcome::DoesNotApply],
             true,
         )
     }
@@ -166,12 +159,7 @@ impl Verdict {
     fn every(branches: Vec<Verdict>) -> Self {
         Self::best(
             branches,
-            &[
-                Outcome::Short,
-                Outcome::NotAssessed,
-                Outcome::Met,
-                Outcome::DoesNotApply,
-            ],
+            &[Outcome::Short, Outcome::NotAssessed, Outcome::Met, Outcome::DoesNotApply],
             false,
         )
     }
@@ -186,10 +174,7 @@ impl Verdict {
             let alike: Vec<&Verdict> = branches.iter().filter(|b| b.outcome == *wanted).collect();
             alike.into_iter().cloned().reduce(|a, b| {
                 if *wanted == Outcome::NotAssessed {
-                    return Verdict {
-                        gaps: both(a.gaps.clone(), b.gaps),
-                        ..a
-                    };
+                    return Verdict { gaps: both(a.gaps.clone(), b.gaps), ..a };
                 }
                 let (m, n) = (a.margin.unwrap_or(0.0), b.margin.unwrap_or(0.0));
                 if (n > m) == largest && n != m { b } else { a }
@@ -197,13 +182,9 @@ impl Verdict {
         });
         match found {
             Some(verdict) => Verdict { lines, ..verdict },
-            None => Verdict {
-                outcome: Outcome::DoesNotApply,
-                deciding: None,
-                margin: None,
-                lines,
-                gaps: None,
-            },
+            None => {
+                Verdict { outcome: Outcome::DoesNotApply, deciding: None, margin: None, lines, gaps: None }
+            }
         }
     }
 
@@ -214,10 +195,7 @@ impl Verdict {
                 verdict.lines.extend(applies.lines);
                 verdict
             }
-            Outcome::Short => Verdict {
-                outcome: Outcome::DoesNotApply,
-                ..applies
-            },
+            Outcome::Short => Verdict { outcome: Outcome::DoesNotApply, ..applies },
             _ => applies,
         }
     }

@@ -28,12 +28,7 @@ pub fn level_named(sheet: Sheet<'_>, reference: &Reference) -> Known<Line<Length
 fn chained(sheet: Sheet<'_>, field: &Level, length: u8) -> Known<Line<Length>> {
     if length > LONGEST_CHAIN {
         let seat = field.seat();
-        return Err(Gap::at(
-            GapKind::Unsound,
-            format!("{} hangs on itself", seat.what),
-            seat.origin,
-        )
-        .into());
+        return Err(Gap::at(GapKind::Unsound, format!("{} hangs on itself", seat.what), seat.origin).into());
     }
     match field.state() {
         State::Given(LevelExpr::At(number)) => number.on(sheet),

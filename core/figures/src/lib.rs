@@ -4,9 +4,11 @@
 
 pub mod circuit;
 pub mod group;
+pub mod intake;
 mod level;
 mod outline;
 pub mod pool;
+pub mod setting_out;
 mod species;
 mod table;
 mod terms;
@@ -43,4 +45,16 @@ pub static CATALOGUE: &[&dyn Catalogued] = &[
     &circuit::turnover::LABEL_FLOW,
     &circuit::turnover::TURNOVER,
     &circuit::turnover::LABEL_TURNOVER,
+    &circuit::velocity::GREATEST_VELOCITY,
+    &intake::GRILLE_VELOCITY,
+    &intake::HOLDING_FORCE,
+    &intake::PARTNER_DISTANCE,
+    &intake::COVER,
+    &intake::APERTURE,
+    &intake::HEAD,
+    &setting_out::plan::SPACE_OUTSIDE,
+    &setting_out::plan::POOL_OUTSIDE,
+    &setting_out::plan::ZONE_OUTSIDE,
+    &setting_out::plan::POOLS_OVERLAP,
+    &setting_out::beds::BED_STAYS_ABOVE,
 ];

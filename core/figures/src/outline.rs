@@ -41,19 +41,11 @@ static FLATTENED: Formula<(Arc<Drawing>,), Drawn> = Formula {
 
 static INSET: Formula<(Drawn, Length), Drawn> = Formula {
     card: &construction("outline moved inward", "outline inset by", &["outline", "by"]),
-    run: |(outline, by)| {
-        geometry::inset(&outline, by.value, None)
-            .map(Arc::new)
-            .map_err(refuse)
-    },
+    run: |(outline, by)| geometry::inset(&outline, by.value, None).map(Arc::new).map_err(refuse),
 };
 
 static COPIED: Formula<(Drawn, Length, Length, Angle), Drawn> = Formula {
-    card: &construction(
-        "outline copied",
-        "outline moved by x, y and turned",
-        &["outline", "x", "y", "turn"],
-    ),
+    card: &construction("outline copied", "outline moved by x, y and turned", &["outline", "x", "y", "turn"]),
     run: |(outline, x, y, turn)| copied(&outline, [x.value, y.value], turn.value, None),
 };
 
@@ -64,12 +56,7 @@ static COPIED_X: Formula<(Drawn, Length, Length, Angle), Drawn> = Formula {
         &["outline", "x", "y", "turn"],
     ),
     run: |(outline, x, y, turn)| {
-        copied(
-            &outline,
-            [x.value, y.value],
-            turn.value,
-            Some(geometry::Mirror::AcrossY),
-        )
+        copied(&outline, [x.value, y.value], turn.value, Some(geometry::Mirror::AcrossY))
     },
 };
 
@@ -80,12 +67,7 @@ static COPIED_Y: Formula<(Drawn, Length, Length, Angle), Drawn> = Formula {
         &["outline", "x", "y", "turn"],
     ),
     run: |(outline, x, y, turn)| {
-        copied(
-            &outline,
-            [x.value, y.value],
-            turn.value,
-            Some(geometry::Mirror::AcrossX),
-        )
+        copied(&outline, [x.value, y.value], turn.value, Some(geometry::Mirror::AcrossX))
     },
 };
 
@@ -98,37 +80,28 @@ static LESS: Assembly<Drawn> = Assembly {
     card: &construction("outline less others", "the first without the others", &[]),
     run: |data| {
         let all = outlines(data);
-        let (first, others) = all
-            .split_first()
-            .ok_or_else(|| Refusal::new("there is no outline to take from"))?;
+        let (first, others) =
+            all.split_first().ok_or_else(|| Refusal::new("there is no outline to take from"))?;
         geometry::less(first, others).map(Arc::new).map_err(refuse)
     },
 };
 
 fn outlines(data: &[Datum]) -> Vec<Outline> {
-    data.iter()
-        .map(|d| <Drawn as haulout_sheet::Entry>::take(d).as_ref().clone())
-        .collect()
+    data.iter().map(|d| <Drawn as haulout_sheet::Entry>::take(d).as_ref().clone()).collect()
 }
 
 fn flatten(drawing: &Drawing) -> Result<Outline, Unsound> {
     match drawing {
         Drawing::Corners(corners) => Outline::from_corners(corners.clone()),
-        Drawing::Rectangle {
-            corner,
-            size,
-            turn,
-            round,
-        } => geometry::rectangle(*corner, *size, *turn, *round),
+        Drawing::Rectangle { corner, size, turn, round } => {
+            geometry::rectangle(*corner, *size, *turn, *round)
+        }
         Drawing::Circle { centre, radius } => geometry::circle(*centre, *radius),
         Drawing::Ellipse { centre, radii, turn } => geometry::ellipse(*centre, *radii, *turn),
         Drawing::Smooth(through) => geometry::smooth(through),
         Drawing::Strip { line, width, side } => {
-            let side = [
-                geometry::Side::Centre,
-                geometry::Side::Left,
-                geometry::Side::Right,
-            ][usize::from(*side).min(2)];
+            let side = [geometry::Side::Centre, geometry::Side::Left, geometry::Side::Right]
+                [usize::from(*side).min(2)];
             geometry::strip(line, *width, side)
         }
     }
@@ -140,21 +113,8 @@ fn copied(
     turn: f64,
     mirror: Option<geometry::Mirror>,
 ) -> Result<Drawn, Refusal> {
-    let about = outline
-        .corners()
-        .and_then(|c| c.first().copied())
-        .unwrap_or_else(|| outline.centroid());
-    geometry::moved(
-        outline,
-        &Motion {
-            about,
-            mirror,
-            turn,
-            by,
-        },
-    )
-    .map(Arc::new)
-    .map_err(refuse)
+    let about = outline.corners().and_then(|c| c.first().copied()).unwrap_or_else(|| outline.centroid());
+    geometry::moved(outline, &Motion { about, mirror, turn, by }).map(Arc::new).map_err(refuse)
 }
 
 /// The outline a field states.
@@ -167,9 +127,7 @@ pub fn outline(sheet: Sheet<'_>, field: &ShapeField) -> Known<Line<Drawn>> {
 
 /// The first outline without the others.
 pub(crate) fn without(sheet: Sheet<'_>, first: Line<Drawn>, others: &[Line<Drawn>]) -> Known<Line<Drawn>> {
-    let lines: Vec<LineId> = std::iter::once(first.id())
-        .chain(others.iter().map(|l| l.id()))
-        .collect();
+    let lines: Vec<LineId> = std::iter::once(first.id()).chain(others.iter().map(|l| l.id())).collect();
     sheet.assemble(&LESS, &lines)
 }
 
@@ -179,12 +137,7 @@ fn chained(sheet: Sheet<'_>, field: &ShapeField, length: u8) -> Known<Line<Drawn
     };
     if length > LONGEST_CHAIN {
         let seat = field.seat();
-        return Err(Gap::at(
-            GapKind::Unsound,
-            format!("{} hangs on itself", seat.what),
-            seat.origin,
-        )
-        .into());
+        return Err(Gap::at(GapKind::Unsound, format!("{} hangs on itself", seat.what), seat.origin).into());
     }
     match shape.as_ref() {
         Shape::Drawn(drawn) => sheet.construct(&FLATTENED, (drawn.on(sheet),)),
@@ -200,12 +153,7 @@ fn chained(sheet: Sheet<'_>, field: &ShapeField, length: u8) -> Known<Line<Drawn
             let lines = (named(sheet, of, length), by.on(sheet)).all()?;
             sheet.construct(&INSET, lines)
         }
-        Shape::Copy {
-            of,
-            shift: [x, y],
-            turn,
-            mirror,
-        } => {
+        Shape::Copy { of, shift: [x, y], turn, mirror } => {
             let lines = (named(sheet, of, length), x.on(sheet), y.on(sheet), turn.on(sheet)).all()?;
             let formula = match mirror {
                 None => &COPIED,
@@ -220,10 +168,8 @@ fn chained(sheet: Sheet<'_>, field: &ShapeField, length: u8) -> Known<Line<Drawn
 }
 
 fn parts_of(sheet: Sheet<'_>, parts: &[ShapeField], length: u8) -> Known<Vec<LineId>> {
-    let parts: Vec<Known<LineId>> = parts
-        .iter()
-        .map(|p| chained(sheet, p, length + 1).map(Line::id))
-        .collect();
+    let parts: Vec<Known<LineId>> =
+        parts.iter().map(|p| chained(sheet, p, length + 1).map(Line::id)).collect();
     parts.all()
 }
 

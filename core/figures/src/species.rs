@@ -19,20 +19,15 @@ pub fn species_value<Q: Measure>(
     let name = group.species.on(sheet)?;
     let words = sheet.word_of(name);
     let Some(species) = find(&words) else {
-        let text = format!(
-            "the register does not know \"{words}\"; the nearest it has is {}",
-            nearest(&words)
-        );
+        let text =
+            format!("the register does not know \"{words}\"; the nearest it has is {}", nearest(&words));
         return Err(Gap::of(GapKind::Unknown, text, vec![name.id()]).into());
     };
     match of(species) {
         Some(value) => Ok(sheet.register(value, Some(name.id()))),
-        None => Err(Gap::of(
-            GapKind::Unknown,
-            format!("{what} of {}", species.latin),
-            vec![name.id()],
-        )
-        .into()),
+        None => {
+            Err(Gap::of(GapKind::Unknown, format!("{what} of {}", species.latin), vec![name.id()]).into())
+        }
     }
 }
 

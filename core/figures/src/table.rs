@@ -18,14 +18,12 @@ static ROW: Assembly<Length> = Assembly {
     },
     run: |data| {
         let numbers: Vec<Length> = data.iter().map(Length::take).collect();
-        let (size, rows) = numbers
-            .split_first()
-            .ok_or_else(|| Refusal::new("a table needs a size to look up"))?;
+        let (size, rows) =
+            numbers.split_first().ok_or_else(|| Refusal::new("a table needs a size to look up"))?;
         // A size typed in inches must fall into the class it falls into in centimetres.
         let fits = |row: &&[Length]| size.value <= row[0].value * (1.0 + 1e-9);
         let row = rows.chunks_exact(2).find(fits);
-        row.map(|r| r[1])
-            .ok_or_else(|| Refusal::new("the table has no row for animals of this size"))
+        row.map(|r| r[1]).ok_or_else(|| Refusal::new("the table has no row for animals of this size"))
     },
 };
 
@@ -38,9 +36,7 @@ pub fn row_by_size(
     size: Line<Length>,
     rows: &[(&'static Limit, &'static Limit)],
 ) -> Known<Line<Length>> {
-    let limits = rows
-        .iter()
-        .flat_map(|(end, value)| [sheet.limit_any(end), sheet.limit_any(value)]);
+    let limits = rows.iter().flat_map(|(end, value)| [sheet.limit_any(end), sheet.limit_any(value)]);
     let lines: Vec<LineId> = std::iter::once(size.id()).chain(limits).collect();
     sheet.assemble(&ROW, &lines)
 }

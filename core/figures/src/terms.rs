@@ -24,16 +24,12 @@ const fn arithmetic(
 }
 
 /// A sum of volumes.
-pub(crate) static VOLUMES: Many<Volume, Volume> = Many {
-    card: &arithmetic("sum of volumes", "V", "+", &[]),
-    run: |v| Ok(v.iter().copied().sum()),
-};
+pub(crate) static VOLUMES: Many<Volume, Volume> =
+    Many { card: &arithmetic("sum of volumes", "V", "+", &[]), run: |v| Ok(v.iter().copied().sum()) };
 
 /// A sum of numbers.
-pub(crate) static NUMBERS: Many<Ratio, Ratio> = Many {
-    card: &arithmetic("sum", "n", "+", &[]),
-    run: |n| Ok(n.iter().copied().sum()),
-};
+pub(crate) static NUMBERS: Many<Ratio, Ratio> =
+    Many { card: &arithmetic("sum", "n", "+", &[]), run: |n| Ok(n.iter().copied().sum()) };
 
 /// A level as so much above another.
 pub(crate) static ABOVE: Formula<(Length, Length), Length> = Formula {
@@ -47,11 +43,15 @@ pub(crate) static BELOW: Formula<(Length, Length), Length> = Formula {
     run: |(z, by)| Ok(z - by),
 };
 
-/// A product of two numbers.
-pub(crate) static TIMES: Formula<(Ratio, Ratio), Ratio> = Formula {
-    card: &arithmetic("product", "n", "a × b", &["a", "b"]),
-    run: |(a, b)| Ok(a * b),
+/// The difference of two levels.
+pub(crate) static DIFFERENCE: Formula<(Length, Length), Length> = Formula {
+    card: &arithmetic("difference of levels", "d", "z_1 - z_2", &["z_1", "z_2"]),
+    run: |(a, b)| Ok(a - b),
 };
+
+/// A product of two numbers.
+pub(crate) static TIMES: Formula<(Ratio, Ratio), Ratio> =
+    Formula { card: &arithmetic("product", "n", "a × b", &["a", "b"]), run: |(a, b)| Ok(a * b) };
 
 /// A share of an area.
 pub(crate) static SHARE: Formula<(Area, Area), Ratio> = Formula {

@@ -24,6 +24,35 @@ impl Reference {
     }
 }
 
+/// One reference as the file states it: given, none, to be decided, or not stated.
+#[derive(Debug, Clone)]
+pub struct Link {
+    pub(crate) seat: Seat,
+    pub(crate) state: State<Reference>,
+}
+
+impl Link {
+    /// The reference, if there is one.
+    pub const fn given(&self) -> Option<&Reference> {
+        self.state.given()
+    }
+
+    /// The name, if there is one.
+    pub fn name(&self) -> Option<&str> {
+        self.given().map(Reference::name)
+    }
+
+    /// The gap when there is none.
+    pub fn missing(&self) -> Missing {
+        self.seat.missing(&self.state)
+    }
+
+    /// Where it stands or would stand.
+    pub const fn seat(&self) -> Seat {
+        self.seat
+    }
+}
+
 /// A list: not stated, none, to be decided, or its items.
 #[derive(Debug, Clone)]
 pub struct List<T> {

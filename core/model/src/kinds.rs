@@ -42,6 +42,18 @@ macro_rules! single {
     };
 }
 
+macro_rules! named {
+    ($about:ident, $name:literal, $list:ident, $id:expr) => {
+        Single {
+            about: About::$about,
+            name: $name,
+            count: |d| d.directory.$list.len(),
+            missing: |_| Vec::new(),
+            id: |d, at| id_at(&d.directory.$list, at, $id),
+        }
+    };
+}
+
 // A line a list is all that differs; closures that name a field cannot be made by a function.
 pub(crate) static SINGLES: &[Single] = &[
     single!(Space, "space", hall.spaces),
@@ -65,16 +77,36 @@ pub(crate) static SINGLES: &[Single] = &[
     single!(Panel, "panel", panels),
     single!(Position, "position", visitors.positions),
     single!(Item, "item", electrical.items),
+    Single {
+        about: About::Zone,
+        name: "zone",
+        count: |d| d.zones().count(),
+        // A pool that states no zones has one depth: only pools can be missing.
+        missing: |d| d.pools.missing().into_iter().collect(),
+        id: |d, at| d.zones().nth(at).map_or("", |(_, zone)| &zone.id),
+    },
+    named!(Outline, "outline", outlines, |name| name),
+    named!(Reference, "reference", references, |pointing| &pointing.key),
+    named!(Kind, "kind", kinds, |kind| &kind.key),
+    named!(Part, "part", parts, |part| &part.name),
 ];
 
 pub(crate) static PAIRS: &[Pair] = &[
+    Pair {
+        about: About::PoolPair,
+        name: "pool-pair",
+        first: About::Pool,
+        second: About::Pool,
+        related: |_, first, second| first < second,
+        missing: |_| Vec::new(),
+    },
     Pair {
         about: About::PoolGroup,
         name: "pool-group",
         first: About::Pool,
         second: About::Group,
         related: |d, pool, group| {
-            let pool = d.pools.items()[pool].space.as_ref().map(Reference::name);
+            let pool = d.pools.items()[pool].space.name();
             lives_in(&d.animals.items()[group].spaces, pool)
         },
         missing: |_| Vec::new(),
@@ -88,7 +120,7 @@ pub(crate) static PAIRS: &[Pair] = &[
             let (site, group) = (&d.basking.items()[site], &d.animals.items()[group]);
             match site.groups.state() {
                 State::Given(groups) => groups.iter().any(|g| g.name() == group.id),
-                _ => lives_in(&group.spaces, site.space.as_ref().map(Reference::name)),
+                _ => lives_in(&group.spaces, site.space.name()),
             }
         },
         missing: |_| Vec::new(),

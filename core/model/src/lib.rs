@@ -6,20 +6,23 @@
 mod card;
 mod compound;
 mod design;
+mod directory;
 mod field;
 mod kinds;
 mod layout;
 mod ledger;
 mod reader;
 mod shape;
+mod stated;
 mod subject;
 
 pub use card::{ChoiceCard, Default, FieldCard, Form, Role};
-pub use compound::{Curve, CurvePoints, Level, LevelExpr, List, Reference, Track, TrackPoints};
+pub use compound::{Curve, CurvePoints, Level, LevelExpr, Link, List, Reference, Track, TrackPoints};
 pub use design::{Design, read};
 pub use design::{
     animal, barrier, basking, circuit, electrical, hall, panel, pool, project, variance, visitor,
 };
+pub use directory::{Awaited, Directory, Entry, Leads, Pointing};
 pub use field::{
     Choice, Flag, Missing, MissingKind, Number, Origin, Seat, Standing, State, Text, Value, Word,
 };
@@ -27,4 +30,5 @@ pub use layout::Stage;
 pub use ledger::{ChoiceRoot, Ledger, NumberRoot, Patch};
 pub use reader::{Described, Reader, describe};
 pub use shape::{Drawing, DrawnShape, Mirror, Shape, ShapeField};
+pub use stated::{Part, Stated, Written};
 pub use subject::{About, Subject, Walk};

@@ -34,6 +34,18 @@ pub enum About {
     Position,
     /// Each electrical item.
     Item,
+    /// Each zone of each pool.
+    Zone,
+    /// Each outline that is drawn: of the hall, a space, a pool, a zone.
+    Outline,
+    /// Each name that points to something else in the file.
+    Reference,
+    /// Each kind.
+    Kind,
+    /// Each part of the file that states numbers: the outermost thing with an id, or a member of the top level.
+    Part,
+    /// Each two pools.
+    PoolPair,
     /// Each pool with each group that lives in its space.
     PoolGroup,
     /// Each basking site with each group that uses it.
@@ -98,7 +110,9 @@ fn pair_walk(about: About, pair: &Pair, design: &Design) -> Walk {
         .filter(|(a, b)| (pair.related)(design, *a, *b))
         .map(|(a, b)| Subject { about, a: a as u16, b: b as u16 })
         .collect();
-    let missing = first.missing.into_iter().chain(second.missing).chain((pair.missing)(design)).collect();
+    let mut missing: Vec<Missing> =
+        first.missing.into_iter().chain(second.missing).chain((pair.missing)(design)).collect();
+    missing.dedup();
     Walk { subjects, missing }
 }
 
@@ -143,6 +157,11 @@ impl Subject {
         self.a as usize
     }
 
+    /// The position of the second of a pair in the list of its kind.
+    pub const fn second(self) -> usize {
+        self.b as usize
+    }
+
     /// The subject of a single kind at a position.
     pub const fn nth(about: About, index: usize) -> Subject {
         Subject { about, a: index as u16, b: 0 }
@@ -153,9 +172,13 @@ impl Subject {
         if let Some(single) = self.about.single() {
             return format!("{}:{}", single.name, (single.id)(design, self.index()));
         }
-        let part = |about| self.part(about).map_or_else(String::new, |s| s.key(design));
         match self.about.pair() {
-            Some(pair) => format!("{}+{}", part(pair.first), part(pair.second)),
+            // Not by part: the two of a pair may be of one kind.
+            Some(pair) => {
+                let (a, b) =
+                    (Subject::nth(pair.first, self.index()), Subject::nth(pair.second, self.second()));
+                format!("{}+{}", a.key(design), b.key(design))
+            }
             None => "whole".to_owned(),
         }
     }

@@ -77,7 +77,9 @@ fn answer(given: Dynamic) -> Given<Answer> {
 fn combined(context: &NativeCallContext<'_>, answers: Array, part: fn(Vec<usize>) -> Part) -> Given<Answer> {
     let answers = answers.into_iter().map(answer).collect::<Given<Vec<Answer>>>()?;
     let Some(first) = answers.first() else {
-        return Err("a combination of no answers would hold whatever the design is: give it at least one".into());
+        return Err(
+            "a combination of no answers would hold whatever the design is: give it at least one".into()
+        );
     };
     noted(context, &first.tape, part(answers.iter().map(|a| a.part).collect()))
 }

@@ -165,24 +165,30 @@ fn words(text: &str) -> Words {
 /// Reads the card out of a head.
 pub(crate) fn read(head: &Head<'_>) -> Result<ScriptCard, ScriptFault> {
     serde_json::from_str(head.json).map_err(|error| {
-        let at = head.byte(error.line(), error.column());
+        let at = head.place_at(error.line(), error.column());
         let told = error.to_string();
         // The library counts lines from the comment on; the span says it better.
         let told = told.split(" at line ").next().unwrap_or(&told).to_owned();
         let hint = if error.is_eof() { " (\"*/\" ends the card, also inside a string)" } else { "" };
-        ScriptFault::new(haulout_place::Span::new(at, at + 1), format!("the card cannot be read: {told}{hint}"))
+        ScriptFault::new(at, format!("the card cannot be read: {told}{hint}"))
     })
 }
 
 impl ScriptCard {
     /// The card of the rule, and what it is about.
-    pub(crate) fn rule_card(&self, head: &Head<'_>, file_name: &str, faults: &mut Vec<ScriptFault>) -> Option<Card> {
+    pub(crate) fn rule_card(
+        &self,
+        head: &Head<'_>,
+        file_name: &str,
+        faults: &mut Vec<ScriptFault>,
+    ) -> Option<Card> {
         let known = faults.len();
-        let mut fault = |words: &[&str], message: String| faults.push(ScriptFault::new(head.place(words), message));
+        let mut fault =
+            |words: &[&str], message: String| faults.push(ScriptFault::new(head.place(words), message));
         self.identity(file_name, &mut fault);
         let about = About::of(&self.about);
         if about.is_none() {
-            let near = nearest(&self.about, About::ALL.iter().map(|a| a.name()));
+            let near = nearest(&self.about, About::all().map(About::name));
             fault(&["about", &self.about], format!("a rule is not about \"{}\"{near}", self.about));
         }
         let stage = Stage::of(&self.stage);
@@ -193,11 +199,15 @@ impl ScriptCard {
         let consequence = Consequence::ALL.iter().copied().find(|c| c.name() == self.consequence);
         if consequence.is_none() {
             let near = nearest(&self.consequence, Consequence::ALL.iter().map(|c| c.name()));
-            fault(&["consequence", &self.consequence], format!("\"{}\" is no consequence{near}", self.consequence));
+            fault(
+                &["consequence", &self.consequence],
+                format!("\"{}\" is no consequence{near}", self.consequence),
+            );
         }
         let matter = self.matter(&mut fault);
         if !self.shows_both_sides() {
-            let message = "the examples show at least one design that meets the rule and one that falls short";
+            let message =
+                "the examples show at least one design that meets the rule and one that falls short";
             fault(&["examples"], message.to_owned());
         }
         (faults.len() == known).then_some(())?;
@@ -209,10 +219,14 @@ impl ScriptCard {
         let plain = self.id.starts_with(|c: char| c.is_ascii_lowercase())
             && self.id.chars().all(|c| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-');
         if !plain {
-            let message = format!("the id \"{}\" is not made of a-z, 0-9 and hyphens, beginning with a letter", self.id);
+            let message = format!(
+                "the id \"{}\" is not made of a-z, 0-9 and hyphens, beginning with a letter",
+                self.id
+            );
             fault(&["id", &self.id], message);
         } else if self.id != stem {
-            let message = format!("the rule is called \"{}\" and its file \"{stem}\": give both one name", self.id);
+            let message =
+                format!("the rule is called \"{}\" and its file \"{stem}\": give both one name", self.id);
             fault(&["id", &self.id], message);
         }
     }
@@ -222,16 +236,27 @@ impl ScriptCard {
         let all = [Matter::Welfare, Matter::Electrical, Matter::Guards];
         let matter = all.into_iter().find(|m| m.name() == word);
         if matter.is_none() {
-            fault(&["matter", word], format!("\"{word}\" is no matter{}", nearest(word, all.iter().map(|m| m.name()))));
+            fault(
+                &["matter", word],
+                format!("\"{word}\" is no matter{}", nearest(word, all.iter().map(|m| m.name()))),
+            );
         }
         matter
     }
 
     fn shows_both_sides(&self) -> bool {
-        [ExpectedWord::Met, ExpectedWord::Short].iter().all(|side| self.examples.iter().any(|e| e.expected == *side))
+        [ExpectedWord::Met, ExpectedWord::Short]
+            .iter()
+            .all(|side| self.examples.iter().any(|e| e.expected == *side))
     }
 
-    fn put_together(&self, about: About, stage: Stage, consequence: Consequence, matter: Option<Matter>) -> Card {
+    fn put_together(
+        &self,
+        about: About,
+        stage: Stage,
+        consequence: Consequence,
+        matter: Option<Matter>,
+    ) -> Card {
         Card {
             id: words(&self.id),
             title: words(&self.title),

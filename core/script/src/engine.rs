@@ -1,29 +1,56 @@
 //! The Rhai engine with everything switched off that could end, hide or escape a judgement.
 
 use rhai::packages::{ArithmeticPackage, BasicIteratorPackage, LogicPackage, Package};
-use rhai::{Dynamic, Engine, OptimizationLevel};
+use rhai::{Dynamic, Engine, FLOAT, INT, OptimizationLevel};
 
 use crate::answer::Answer;
 use crate::subject::Asked;
 use crate::value::{Given, Value};
 
-/// Operations of one run. They decide, and no clock beside them: an answer must not hang on the machine.
-pub(crate) const MOST_OPERATIONS: u64 = 1_000_000;
-/// Elements of a list or map, those inside it counted in.
-pub(crate) const MOST_ELEMENTS: usize = 1_024;
+/// Operations of one run. They decide, and no clock beside them: an answer must not hang on the machine. A rule takes
+/// some dozens. One operation may copy a whole list, so time is bounded by both numbers together: with a million
+/// operations and a thousand elements a loop that does nothing but copy a list ran for half a minute.
+pub(crate) const MOST_OPERATIONS: u64 = 100_000;
+/// Elements of a list or map, those inside it counted in; lists only serve to join answers.
+pub(crate) const MOST_ELEMENTS: usize = 256;
 /// Bytes of a string.
 pub(crate) const LONGEST_STRING: usize = 16 * 1024;
-/// Calls inside calls, and expressions inside expressions.
-pub(crate) const DEEPEST_CALL: usize = 16;
-const DEEPEST_EXPRESSION: usize = 32;
+/// Calls inside calls; a script has no function to call but the host's.
+const DEEPEST_CALL: usize = 4;
+/// Expressions inside expressions.
+pub(crate) const DEEPEST_EXPRESSION: usize = 32;
 const MOST_VARIABLES: usize = 64;
 
 /// Words and signs that are switched off. `try` and `throw` hide a host's refusal, `??` and its kin invent values,
-/// function pointers overflow the native stack, `switch` compares without an operator, powers and remainders are
-/// worked by the machine's own library and differ between machines.
-const SWITCHED_OFF: &[&str] = &[
-    "try", "catch", "throw", "??", "?.", "?[", "import", "export", "as", "Fn", "call", "curry", "eval", "print", "debug",
-    "switch", "is_def_fn", "is_def_var", "type_of", "global", "private", "this", "**", "**=", "%", "%=",
+/// function pointers overflow the native stack, `switch` compares without an operator, powers are worked by
+/// the machine's own library and differ between machines.
+pub(crate) const SWITCHED_OFF: &[&str] = &[
+    "try",
+    "catch",
+    "throw",
+    "??",
+    "?.",
+    "?[",
+    "import",
+    "export",
+    "as",
+    "Fn",
+    "call",
+    "curry",
+    "eval",
+    "print",
+    "debug",
+    "switch",
+    "is_def_fn",
+    "is_def_var",
+    "type_of",
+    "global",
+    "private",
+    "this",
+    "**",
+    "**=",
+    "%",
+    "%=",
 ];
 
 const COMPARISONS: &[&str] = &["<", "<=", ">", ">=", "==", "!="];
@@ -38,6 +65,7 @@ pub(crate) fn engine() -> Engine {
     ArithmeticPackage::new().register_into_engine(&mut engine);
     LogicPackage::new().register_into_engine(&mut engine);
     BasicIteratorPackage::new().register_into_engine(&mut engine);
+    whole_quotients(&mut engine);
     limit(&mut engine);
     for word in SWITCHED_OFF {
         engine.disable_symbol(*word);
@@ -45,9 +73,18 @@ pub(crate) fn engine() -> Engine {
     crate::value::register(&mut engine);
     crate::answer::register(&mut engine);
     crate::subject::register(&mut engine);
-    refuse_comparisons::<Value>(&mut engine, "values are not compared in a script, the engine does that: answer with at_least, at_most or within, or take min or max");
-    refuse_comparisons::<Answer>(&mut engine, "answers are not compared: join them by all_of, any_of or only_if");
-    refuse_comparisons::<Asked>(&mut engine, "the subject is not compared: ask it for figures, register values and limits");
+    refuse_comparisons::<Value>(
+        &mut engine,
+        "values are not compared in a script, the engine does that: answer with at_least, at_most or within, or take min or max",
+    );
+    refuse_comparisons::<Answer>(
+        &mut engine,
+        "answers are not compared: join them by all_of, any_of or only_if",
+    );
+    refuse_comparisons::<Asked>(
+        &mut engine,
+        "the subject is not compared: ask it for figures, register values and limits",
+    );
     refuse_mixed(&mut engine);
     engine
 }
@@ -63,6 +100,13 @@ fn limit(engine: &mut Engine) {
     engine.set_strict_variables(true);
     engine.set_allow_anonymous_fn(false);
     engine.set_fail_on_invalid_map_property(true);
+}
+
+/// Left alone, Rhai gives 0 for `1 / 2`, and half of a shell length would be none.
+fn whole_quotients(engine: &mut Engine) {
+    // Otherwise its own quotient is taken before ours.
+    engine.set_fast_operators(false);
+    engine.register_fn("/", |a: INT, b: INT| a as FLOAT / b as FLOAT);
 }
 
 /// Left alone, Rhai takes the comparison of things it does not know for false and goes on.

@@ -34,3 +34,9 @@ pub(crate) fn nearest<'n>(wrong: &str, known: impl Iterator<Item = &'n str>) -> 
         .min_by_key(|name| strsim::damerau_levenshtein(wrong, name))
         .map_or_else(String::new, |name| format!("; the nearest there is is \"{name}\""))
 }
+
+/// As [`nearest`], but silent when nothing is near: at most every third character may differ.
+pub(crate) fn near<'n>(wrong: &str, known: impl Iterator<Item = &'n str>) -> String {
+    let allowed = (wrong.chars().count() / 3).max(1);
+    nearest(wrong, known.filter(|name| strsim::damerau_levenshtein(wrong, name) <= allowed))
+}

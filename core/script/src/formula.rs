@@ -10,7 +10,12 @@ pub struct Operation {
     pub(crate) run: fn(Amount, Amount) -> Result<Amount, DimensionClash>,
 }
 
-const fn card(name: &'static str, result: &'static str, text: &'static str, range: &'static str) -> FormulaCard {
+const fn card(
+    name: &'static str,
+    result: &'static str,
+    text: &'static str,
+    range: &'static str,
+) -> FormulaCard {
     let source = "arithmetic";
     let symbols = &["a", "b"];
     FormulaCard { name, result, text, symbols, kind: Kind::Closed, basis: Basis::Published, source, range }
@@ -28,12 +33,15 @@ pub static DIFFERENCE: Operation =
 pub static PRODUCT: Operation =
     Operation { card: card("product", "product", "a × b", ANY), run: Amount::checked_mul };
 /// The quotient.
-pub static QUOTIENT: Operation =
-    Operation { card: card("quotient", "quotient", "a / b", "any two values, the second not zero"), run: Amount::checked_div };
+pub static QUOTIENT: Operation = Operation {
+    card: card("quotient", "quotient", "a / b", "any two values, the second not zero"),
+    run: Amount::checked_div,
+};
 /// The lesser.
 pub static MIN: Operation = Operation { card: card("lesser", "least", "min(a, b)", ALIKE), run: Amount::min };
 /// The greater.
-pub static MAX: Operation = Operation { card: card("greater", "greatest", "max(a, b)", ALIKE), run: Amount::max };
+pub static MAX: Operation =
+    Operation { card: card("greater", "greatest", "max(a, b)", ALIKE), run: Amount::max };
 
 impl Operation {
     /// The dimension of the result.

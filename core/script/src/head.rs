@@ -21,20 +21,27 @@ pub(crate) struct Head<'t> {
 impl<'t> Head<'t> {
     /// Cuts a text.
     pub(crate) fn of(text: &'t str) -> Result<Self, ScriptFault> {
-        let whole = Span::new(0, text.len().min(1) as u32);
+        let whole = first(text);
         if text.len() > LONGEST {
-            let message = format!("the script has {} bytes and at most {LONGEST} are read: divide the rule", text.len());
+            let message = format!(
+                "the script has {} bytes and at most {LONGEST} are read: divide the rule",
+                text.len()
+            );
             return Err(ScriptFault::new(whole, message));
         }
         let open = text.len() - text.trim_start().len();
         if !text[open..].starts_with("/*") {
-            let message = "a script begins with its card, a JSON object in a block comment: \"/* { \"id\": … } */\"";
+            let message =
+                "a script begins with its card, a JSON object in a block comment: \"/* { \"id\": … } */\"";
             return Err(ScriptFault::new(whole, message));
         }
         let start = open + 2;
         let Some(length) = text[start..].find("*/") else {
             let span = Span::new(open as u32, start as u32);
-            return Err(ScriptFault::new(span, "the block comment with the card is not closed: write \"*/\" behind it"));
+            return Err(ScriptFault::new(
+                span,
+                "the block comment with the card is not closed: write \"*/\" behind it",
+            ));
         };
         let end = start + length + 2;
         let blank = text[..end].chars().map(|c| if c == '\n' { '\n' } else { ' ' });
@@ -58,25 +65,51 @@ impl<'t> Head<'t> {
         span
     }
 
-    /// The byte of a line and column as `serde_json` counts them: both from 1, columns in bytes.
-    pub(crate) fn byte(&self, line: usize, column: usize) -> u32 {
+    /// The place of a line and column as `serde_json` counts them: both from 1, columns in bytes.
+    pub(crate) fn place_at(&self, line: usize, column: usize) -> Span {
         let before: usize = self.json.split_inclusive('\n').take(line.saturating_sub(1)).map(str::len).sum();
-        let at = (before + column.saturating_sub(1)).min(self.json.len());
-        (self.start + at) as u32
+        let mut at = (before + column.saturating_sub(1)).min(self.json.len());
+        while !self.json.is_char_boundary(at) {
+            at -= 1;
+        }
+        let length = self.json[at..].chars().next().map_or(0, char::len_utf8);
+        Span::new((self.start + at) as u32, (self.start + at + length) as u32)
     }
 }
 
-/// The span of a place in the body by line and column, both from 1, columns in characters; a name is taken whole.
+/// The first character of a text.
+pub(crate) fn first(text: &str) -> Span {
+    Span::new(0, text.chars().next().map_or(0, char::len_utf8) as u32)
+}
+
+/// Signs that stand together as one.
+const SIGNS: &str = "?*<>=!&|+-/%";
+
+/// The span of a place in the body by line and column, both from 1, columns in characters. Without a line, the end
+/// of the text.
 pub(crate) fn span_at(text: &str, line: Option<usize>, column: Option<usize>) -> Span {
-    let (Some(line), column) = (line, column.unwrap_or(1).max(1)) else {
+    let Some(line) = line else {
         let end = text.trim_end().len();
-        return Span::new(end.saturating_sub(1) as u32, end as u32);
+        let last = text[..end].chars().next_back().map_or(0, char::len_utf8);
+        return Span::new((end - last) as u32, end as u32);
     };
     let before: usize = text.split_inclusive('\n').take(line - 1).map(str::len).sum();
-    let inside: usize = text[before..].chars().take(column - 1).map(char::len_utf8).sum();
-    let start = before + inside;
+    let ahead = column.unwrap_or(1).saturating_sub(1);
+    let inside: usize = text[before..].chars().take(ahead).map(char::len_utf8).sum();
+    span_from(text, before + inside)
+}
+
+/// The span of what begins at a byte of the text: a name and a sign of several characters are taken whole.
+fn span_from(text: &str, start: usize) -> Span {
     let rest = &text[start..];
-    let name = rest.find(|c: char| !c.is_alphanumeric() && c != '_').unwrap_or(rest.len());
+    let run = |belongs: &dyn Fn(char) -> bool| rest.find(|c| !belongs(c)).unwrap_or(rest.len());
+    let name = run(&|c| c.is_alphanumeric() || c == '_').max(run(&|c| SIGNS.contains(c)));
     let length = if name > 0 { name } else { rest.chars().next().map_or(0, char::len_utf8) };
     Span::new(start as u32, (start + length) as u32)
+}
+
+/// The span in the text of what begins at a byte of its body: both have the same number of characters before it.
+pub(crate) fn span_in(text: &str, body: &str, at: usize) -> Span {
+    let characters = body[..at].chars().count();
+    span_from(text, text.chars().take(characters).map(char::len_utf8).sum())
 }

@@ -15,6 +15,8 @@ mod formula;
 mod head;
 mod limit;
 mod plan;
+mod roots;
+mod run;
 mod subject;
 mod tape;
 mod value;

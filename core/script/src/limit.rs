@@ -61,7 +61,10 @@ impl LimitEntry {
     pub(crate) fn card(&self, rule: &'static str) -> Result<&'static Limit, String> {
         let (value, dimension, unit) = self.quantity()?;
         if self.source.trim().is_empty() {
-            return Err("a limit names its source; a value of the house says so, such as \"house standard of 2026\"".into());
+            return Err(
+                "a limit names its source; a value of the house says so, such as \"house standard of 2026\""
+                    .into(),
+            );
         }
         Ok(Box::leak(Box::new(Limit {
             rule,
@@ -118,7 +121,9 @@ fn read_any(text: &str) -> Result<Stated, String> {
             }
         }
     }
-    Err(format!("\"{text}\" cannot be read as a quantity: write a number and a unit, such as \"0.4 m\" or \"12 m3/h\""))
+    Err(format!(
+        "\"{text}\" cannot be read as a quantity: write a number and a unit, such as \"0.4 m\" or \"12 m3/h\""
+    ))
 }
 
 #[cfg(test)]

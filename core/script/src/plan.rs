@@ -93,14 +93,18 @@ impl Plan {
         let line = |step: usize| lines[step].clone();
         let inner = |parts: &[usize]| parts.iter().map(|p| self.check(*p, lines)).collect();
         match &self.parts[part] {
-            Part::AtLeast(have, limit) => (line(*have), line(*limit)).all().map(|(h, l)| Check::AtLeast(h, l)),
-            Part::AtMost(have, limit) => (line(*have), line(*limit)).all().map(|(h, l)| Check::AtMost(h, l)),
-            Part::Within(have, low, high) => {
-                (line(*have), line(*low), line(*high)).all().map(|(have, low, high)| Check::Within(have, low, high))
+            Part::AtLeast(have, limit) => {
+                (line(*have), line(*limit)).all().map(|(h, l)| Check::AtLeast(h, l))
             }
+            Part::AtMost(have, limit) => (line(*have), line(*limit)).all().map(|(h, l)| Check::AtMost(h, l)),
+            Part::Within(have, low, high) => (line(*have), line(*low), line(*high))
+                .all()
+                .map(|(have, low, high)| Check::Within(have, low, high)),
             Part::AnyOf(parts) => Ok(Check::AnyOf(inner(parts))),
             Part::AllOf(parts) => Ok(Check::AllOf(inner(parts))),
-            Part::OnlyIf(applies, then) => Ok(Check::only_if(self.check(*applies, lines), self.check(*then, lines))),
+            Part::OnlyIf(applies, then) => {
+                Ok(Check::only_if(self.check(*applies, lines), self.check(*then, lines)))
+            }
         }
     }
 }
@@ -114,13 +118,17 @@ impl Judge for Plan {
 
 /// A value of the species of the subject's group.
 fn of_species(sheet: Sheet<'_>, at: Subject, wanted: &'static Trait) -> Known<LineId> {
-    let group = at.part(About::Group).expect("a card that lists register values is about something with a group");
+    let group =
+        at.part(About::Group).expect("a card that lists register values is about something with a group");
     let group = &sheet.design().animals.items()[group.index()];
     let name = group.species.on(sheet)?;
     let words = sheet.word_of(name);
     let unknown = |what: String| Err(Gap::of(GapKind::Unknown, what, vec![name.id()]).into());
     let Some(species) = find(&words) else {
-        return unknown(format!("the register does not know \"{words}\"; the nearest it has is {}", nearest(&words)));
+        return unknown(format!(
+            "the register does not know \"{words}\"; the nearest it has is {}",
+            nearest(&words)
+        ));
     };
     match (wanted.of)(species) {
         Some(value) => Ok(sheet.register_any(value, Some(name.id()))),

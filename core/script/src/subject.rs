@@ -29,12 +29,14 @@ impl Lists {
     /// A tape that begins with the roots.
     pub(crate) fn tape(&self) -> Result<Tape, String> {
         let mut tape = Tape::default();
-        let lists: [(&[Listed], fn(usize) -> Step); 3] =
-            [(&self.figures, Step::Figure), (&self.register, Step::Register), (&self.limits, Step::Limit)];
-        for (list, step) in lists {
-            for (at, (_, dimension)) in list.iter().enumerate() {
-                tape.step(step(at), *dimension)?;
-            }
+        for (at, (_, dimension)) in self.figures.iter().enumerate() {
+            tape.step(Step::Figure(at), *dimension)?;
+        }
+        for (at, (_, dimension)) in self.register.iter().enumerate() {
+            tape.step(Step::Register(at), *dimension)?;
+        }
+        for (at, (_, dimension)) in self.limits.iter().enumerate() {
+            tape.step(Step::Limit(at), *dimension)?;
         }
         Ok(tape)
     }

@@ -111,7 +111,12 @@ impl Tape {
     }
 
     /// Notes an operation on two steps.
-    pub(crate) fn work(&mut self, operation: &'static Operation, a: usize, b: usize) -> Result<usize, String> {
+    pub(crate) fn work(
+        &mut self,
+        operation: &'static Operation,
+        a: usize,
+        b: usize,
+    ) -> Result<usize, String> {
         let dimension = operation.of(self.steps[a].1, self.steps[b].1).map_err(|clash| clash.message)?;
         self.step(Step::Worked(operation, a, b), dimension)
     }

@@ -51,7 +51,11 @@ pub(crate) fn register(engine: &mut Engine) {
 pub(crate) fn value(given: Dynamic, role: &str) -> Given<Value> {
     let kind = kind_of(&given);
     given.try_cast::<Value>().ok_or_else(|| {
-        let way = if kind == "a number" { ": put it on the card as a limit and ask for it with it.limit" } else { "" };
+        let way = if kind == "a number" {
+            ": put it on the card as a limit and ask for it with it.limit"
+        } else {
+            ""
+        };
         format!("{role} is {kind} here, expected is a value of the sheet{way}").into()
     })
 }

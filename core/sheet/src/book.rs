@@ -4,16 +4,14 @@ use std::any::Any;
 use std::cell::{Ref, RefCell};
 use std::sync::Arc;
 
-use haulout_calc::formula::Refusal;
-use haulout_model::{
-    ChoiceRoot, Design, FieldCard, Ledger, Missing, NumberRoot, Origin, Patch, Standing, Subject,
-};
+use haulout_calc::formula::{Formula, Refusal};
+use haulout_model::{Design, Origin, Subject};
 use haulout_quantity::{Dimension, Measure, Unit};
 use rustc_hash::FxHashMap;
 
 use crate::case::Case;
 use crate::formula::{AnyFormula, Lines};
-use crate::gap::{Gap, GapKind, Gaps, Known};
+use crate::gap::{Gap, GapKind, Known};
 use crate::limit::{Limit, Limits};
 use crate::line::{Datum, Entry, Line, LineId, Made, Record};
 use haulout_register::Value;
@@ -42,7 +40,7 @@ pub(crate) type MemoKey = (usize, Subject, Case);
 pub struct Book<'d> {
     design: &'d Design,
     limits: &'d Limits,
-    substitutions: &'d [Substitution],
+    pub(crate) substitutions: &'d [Substitution],
     records: RefCell<Vec<Record>>,
     arguments: RefCell<Vec<LineId>>,
     roots: RefCell<FxHashMap<Origin, LineId>>,
@@ -114,18 +112,11 @@ impl<'d> Book<'d> {
         arguments.extend_from_slice(from);
         let args = (start, arguments.len() as u32);
         let mut records = self.records.borrow_mut();
-        records.push(Record {
-            datum,
-            dimension,
-            unit,
-            made,
-            args,
-            check: None,
-        });
+        records.push(Record { datum, dimension, unit, made, args, check: None });
         (records.len() - 1) as LineId
     }
 
-    fn root(
+    pub(crate) fn root(
         &self,
         origin: Origin,
         make: impl FnOnce() -> (Datum, Dimension, Option<&'static Unit>, Made),
@@ -139,7 +130,7 @@ impl<'d> Book<'d> {
         id
     }
 
-    fn substituted(&self, origin: Origin) -> Option<f64> {
+    pub(crate) fn substituted(&self, origin: Origin) -> Option<f64> {
         let hit = |s: &&Substitution| s.node == origin.node && s.part == origin.part && !origin.is_absent();
         self.substitutions.iter().find(hit).map(|s| s.value)
     }
@@ -165,10 +156,7 @@ impl<'s> Sheet<'s> {
 
     /// The same sheet in another case.
     pub const fn in_case(self, case: Case) -> Sheet<'s> {
-        Sheet {
-            book: self.book,
-            case,
-        }
+        Sheet { book: self.book, case }
     }
 
     /// Works a line by a formula from exactly the lines the formula lists.
@@ -179,8 +167,7 @@ impl<'s> Sheet<'s> {
     where
         Formula<A, R>: AnyFormula,
     {
-        self.work_any(formula, &lines.ids(), GapKind::OutOfRange)
-            .map(Line::new)
+        self.work_any(formula, &lines.ids(), GapKind::OutOfRange).map(Line::new)
     }
 
     /// As [`Sheet::work`], for a construction: a refusal means that the drawing cannot be worked with.
@@ -195,8 +182,7 @@ impl<'s> Sheet<'s> {
     where
         Formula<A, R>: AnyFormula,
     {
-        self.work_any(formula, &lines.ids(), GapKind::Unsound)
-            .map(Line::new)
+        self.work_any(formula, &lines.ids(), GapKind::Unsound).map(Line::new)
     }
 
     /// Works a line from any number of lines of one type.
@@ -236,11 +222,7 @@ impl<'s> Sheet<'s> {
     ) -> Known<LineId> {
         let (data, dimensions): (Vec<Datum>, Vec<Dimension>) = {
             let records = self.book.records.borrow();
-            lines
-                .iter()
-                .map(|id| &records[*id as usize])
-                .map(|r| (r.datum.clone(), r.dimension))
-                .unzip()
+            lines.iter().map(|id| &records[*id as usize]).map(|r| (r.datum.clone(), r.dimension)).unzip()
         };
         match formula.again(&data) {
             Ok(Datum::Number(n)) if !n.is_finite() => {
@@ -249,9 +231,7 @@ impl<'s> Sheet<'s> {
             }
             Ok(datum) => {
                 let dimension = formula.dimension(&dimensions);
-                Ok(self
-                    .book
-                    .push(datum, dimension, None, Made::Worked(formula), lines))
+                Ok(self.book.push(datum, dimension, None, Made::Worked(formula), lines))
             }
             Err(Refusal { why }) => Err(Gap::of(kind, why, lines.to_vec()).into()),
         }
@@ -264,11 +244,7 @@ impl<'s> Sheet<'s> {
 
     /// A limit, as the ruleset has it.
     pub fn limit<Q: Measure>(self, limit: &'static Limit) -> Line<Q> {
-        debug_assert!(
-            limit.dimension == Q::DIMENSION,
-            "{}: card and type differ in dimension",
-            limit.name
-        );
+        debug_assert!(limit.dimension == Q::DIMENSION, "{}: card and type differ in dimension", limit.name);
         Line::new(self.limit_any(limit))
     }
 
@@ -280,24 +256,15 @@ impl<'s> Sheet<'s> {
         }
         let value = self.book.limits.value(limit);
         let unit = haulout_quantity::unit(limit.unit);
-        let id = self.book.push(
-            Datum::Number(value.value),
-            limit.dimension,
-            unit,
-            Made::Limit(limit, value),
-            &[],
-        );
+        let id =
+            self.book.push(Datum::Number(value.value), limit.dimension, unit, Made::Limit(limit, value), &[]);
         self.book.limit_lines.borrow_mut().insert(key, id);
         id
     }
 
     /// A value of a register, looked up by a line.
     pub fn register<Q: Measure>(self, value: &'static Value, by: Option<LineId>) -> Line<Q> {
-        debug_assert!(
-            value.dimension == Q::DIMENSION,
-            "{}: value and type differ in dimension",
-            value.what
-        );
+        debug_assert!(value.dimension == Q::DIMENSION, "{}: value and type differ in dimension", value.what);
         Line::new(self.register_any(value, by))
     }
 
@@ -305,111 +272,17 @@ impl<'s> Sheet<'s> {
     pub fn register_any(self, value: &'static Value, by: Option<LineId>) -> LineId {
         let from: Vec<LineId> = by.into_iter().collect();
         let unit = haulout_quantity::unit(value.unit);
-        self.book.push(
-            Datum::Number(value.value),
-            value.dimension,
-            unit,
-            Made::Register(value, by),
-            &from,
-        )
+        self.book.push(Datum::Number(value.value), value.dimension, unit, Made::Register(value, by), &from)
     }
 
     /// Whether a choice stands at one of its options; only for choosing which stated fields to read next, and the
     /// line must then be among the arguments or the gaps of what follows.
     pub fn option_of(self, choice: Line<haulout_model::Word>) -> u16 {
-        self.book
-            .record(choice.id())
-            .datum
-            .number()
-            .map_or(u16::MAX, |n| n as u16)
+        self.book.record(choice.id()).datum.number().map_or(u16::MAX, |n| n as u16)
     }
 
     /// The word of a line that holds one, for a look-up in a register.
     pub fn word_of(self, words: Line<Arc<String>>) -> Arc<String> {
         Arc::<String>::take(&self.book.record(words.id()).datum)
-    }
-}
-
-use haulout_calc::formula::Formula;
-
-impl Ledger for Sheet<'_> {
-    type Line<T: 'static> = Line<T>;
-    type Gap = Gaps;
-
-    fn number<Q: Measure>(self, root: NumberRoot) -> Line<Q> {
-        Line::new(self.book.root(root.origin, || {
-            let value = self.book.substituted(root.origin).unwrap_or(root.value);
-            let made = Made::Stated {
-                origin: root.origin,
-                standing: root.standing,
-                card: Some(root.card),
-            };
-            (Datum::Number(value), Q::DIMENSION, root.unit, made)
-        }))
-    }
-
-    fn default<Q: Measure>(self, origin: Origin, card: &'static FieldCard) -> Line<Q> {
-        let default = card
-            .default
-            .as_ref()
-            .expect("a number asks for a default only when its card has one");
-        Line::new(self.book.root(origin, || {
-            (
-                Datum::Number(default.value),
-                Q::DIMENSION,
-                None,
-                Made::Default(origin, card, default),
-            )
-        }))
-    }
-
-    fn choice<T: 'static>(self, root: ChoiceRoot) -> Line<T> {
-        Line::new(self.book.root(root.origin, || {
-            let option = self
-                .book
-                .substituted(root.origin)
-                .unwrap_or(f64::from(root.option));
-            let made = Made::Stated {
-                origin: root.origin,
-                standing: root.standing,
-                card: None,
-            };
-            (Datum::Number(option), Dimension::NUMBER, None, made)
-        }))
-    }
-
-    fn thing<T: Send + Sync + 'static>(
-        self,
-        origin: Origin,
-        end: u32,
-        standing: Standing,
-        make: impl FnOnce(Patch<'_>) -> T,
-    ) -> Line<Arc<T>> {
-        Line::new(self.book.root(origin, || {
-            let inside = |s: &&Substitution| (origin.node..end).contains(&s.node);
-            let patch = |node: u32| {
-                self.book
-                    .substitutions
-                    .iter()
-                    .filter(inside)
-                    .find(|s| s.node == node)
-                    .map(|s| s.value)
-            };
-            let made = Made::Stated {
-                origin,
-                standing,
-                card: None,
-            };
-            (
-                Datum::Thing(Arc::new(make(&patch))),
-                Dimension::NUMBER,
-                None,
-                made,
-            )
-        }))
-    }
-
-    fn missing(self, missing: Missing) -> Gaps {
-        Gap::from(missing).into()
     }
 }

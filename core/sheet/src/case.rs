@@ -106,23 +106,11 @@ impl Case {
     pub fn only(self, axes: &[Axis]) -> Self {
         let keep = |axis| axes.contains(&axis);
         Case {
-            filter: if keep(Axis::Filter) {
-                self.filter
-            } else {
-                Filter::Clean
-            },
+            filter: if keep(Axis::Filter) { self.filter } else { Filter::Clean },
             pumps: if keep(Axis::Pumps) { self.pumps } else { Pumps::On },
-            level: if keep(Axis::Level) {
-                self.level
-            } else {
-                LevelState::Water
-            },
+            level: if keep(Axis::Level) { self.level } else { LevelState::Water },
             size: if keep(Axis::Size) { self.size } else { Size::Grown },
-            authority: if keep(Axis::Authority) {
-                self.authority
-            } else {
-                None
-            },
+            authority: if keep(Axis::Authority) { self.authority } else { None },
         }
     }
 
@@ -132,26 +120,14 @@ impl Case {
         for axis in axes {
             cases = match axis {
                 Axis::Filter => cases.iter().flat_map(|c| [*c, c.dirty()]).collect(),
-                Axis::Pumps => cases
-                    .iter()
-                    .flat_map(|c| {
-                        [
-                            *c,
-                            Case {
-                                pumps: Pumps::Off,
-                                ..*c
-                            },
-                        ]
-                    })
-                    .collect(),
+                Axis::Pumps => cases.iter().flat_map(|c| [*c, Case { pumps: Pumps::Off, ..*c }]).collect(),
                 Axis::Level => cases
                     .iter()
                     .flat_map(|c| [*c, c.level(LevelState::Low), c.level(LevelState::High)])
                     .collect(),
-                Axis::Size => cases
-                    .iter()
-                    .flat_map(|c| [*c, c.size(Size::Smallest), c.size(Size::Now)])
-                    .collect(),
+                Axis::Size => {
+                    cases.iter().flat_map(|c| [*c, c.size(Size::Smallest), c.size(Size::Now)]).collect()
+                }
                 Axis::Authority => cases,
             };
         }

@@ -44,24 +44,19 @@ impl<T: Clone + Send + Sync + 'static> Figure<T> {
     /// # Errors
     /// All that is missing for it, down to the root causes.
     pub fn of(&'static self, sheet: Sheet<'_>, at: Subject) -> Known<T> {
-        let subject = at
-            .part(self.card.about)
-            .expect("a rule about a subject asks only for figures of its parts");
+        let subject =
+            at.part(self.card.about).expect("a rule about a subject asks only for figures of its parts");
         let sheet = sheet.in_case(sheet.case.only(self.card.axes));
         let key = (std::ptr::from_ref(self.card) as usize, subject, sheet.case);
         let memo = sheet.book.memo.borrow().get(&key).cloned();
         match memo {
-            Some(Memo::Done(known)) => known.map(|any| {
-                any.downcast_ref::<T>()
-                    .expect("a figure's memo holds its own type")
-                    .clone()
-            }),
-            Some(Memo::UnderWork) => Err(Gap::of(
-                GapKind::Unsound,
-                format!("{} hangs on itself", self.card.title),
-                Vec::new(),
-            )
-            .into()),
+            Some(Memo::Done(known)) => {
+                known.map(|any| any.downcast_ref::<T>().expect("a figure's memo holds its own type").clone())
+            }
+            Some(Memo::UnderWork) => {
+                Err(Gap::of(GapKind::Unsound, format!("{} hangs on itself", self.card.title), Vec::new())
+                    .into())
+            }
             None => self.work_once(sheet, subject, key),
         }
     }
@@ -69,9 +64,7 @@ impl<T: Clone + Send + Sync + 'static> Figure<T> {
     fn work_once(&'static self, sheet: Sheet<'_>, subject: Subject, key: crate::book::MemoKey) -> Known<T> {
         sheet.book.memo.borrow_mut().insert(key, Memo::UnderWork);
         let known = (self.work)(sheet, subject);
-        let kept = known
-            .clone()
-            .map(|value| Arc::new(value) as Arc<dyn Any + Send + Sync>);
+        let kept = known.clone().map(|value| Arc::new(value) as Arc<dyn Any + Send + Sync>);
         sheet.book.memo.borrow_mut().insert(key, Memo::Done(kept));
         known
     }

@@ -59,22 +59,12 @@ pub struct Gap {
 impl Gap {
     /// A gap that rests on lines.
     pub fn of(kind: GapKind, what: impl Into<Cow<'static, str>>, lines: Vec<LineId>) -> Self {
-        Gap {
-            kind,
-            what: what.into(),
-            origin: None,
-            lines,
-        }
+        Gap { kind, what: what.into(), origin: None, lines }
     }
 
     /// A gap at a place.
     pub fn at(kind: GapKind, what: impl Into<Cow<'static, str>>, origin: Origin) -> Self {
-        Gap {
-            kind,
-            what: what.into(),
-            origin: Some(origin),
-            lines: Vec::new(),
-        }
+        Gap { kind, what: what.into(), origin: Some(origin), lines: Vec::new() }
     }
 }
 
@@ -160,17 +150,13 @@ impl<A, B> All for (Known<A>, Known<B>) {
 impl<A, B, C> All for (Known<A>, Known<B>, Known<C>) {
     type Values = (A, B, C);
     fn all(self) -> Known<(A, B, C)> {
-        ((self.0, self.1).all(), self.2)
-            .all()
-            .map(|((a, b), c)| (a, b, c))
+        ((self.0, self.1).all(), self.2).all().map(|((a, b), c)| (a, b, c))
     }
 }
 
 impl<A, B, C, D> All for (Known<A>, Known<B>, Known<C>, Known<D>) {
     type Values = (A, B, C, D);
     fn all(self) -> Known<(A, B, C, D)> {
-        ((self.0, self.1).all(), (self.2, self.3).all())
-            .all()
-            .map(|((a, b), (c, d))| (a, b, c, d))
+        ((self.0, self.1).all(), (self.2, self.3).all()).all().map(|((a, b), (c, d))| (a, b, c, d))
     }
 }

@@ -8,6 +8,7 @@ mod case;
 mod figure;
 mod formula;
 mod gap;
+mod ledger;
 mod limit;
 mod line;
 mod walk;

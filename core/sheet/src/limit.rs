@@ -55,16 +55,12 @@ pub struct Limits {
 impl Limits {
     /// Changes one limit. The caller has checked which way is tighter and who may loosen.
     pub fn set(&mut self, rule: &str, name: &str, row: &str, value: LimitValue) {
-        self.changed
-            .insert((rule.to_owned(), name.to_owned(), row.to_owned()), value);
+        self.changed.insert((rule.to_owned(), name.to_owned(), row.to_owned()), value);
     }
 
     /// The value of a limit.
     pub fn value(&self, limit: &Limit) -> LimitValue {
-        let as_built_in = LimitValue {
-            value: limit.value,
-            by: None,
-        };
+        let as_built_in = LimitValue { value: limit.value, by: None };
         if self.changed.is_empty() {
             return as_built_in;
         }

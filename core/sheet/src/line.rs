@@ -81,12 +81,8 @@ impl Entry for u16 {
 impl<T: Any + Send + Sync> Entry for Arc<T> {
     const DIMENSION: Dimension = Dimension::NUMBER;
     fn take(datum: &Datum) -> Self {
-        let Datum::Thing(thing) = datum else {
-            unreachable!("a line of a thing holds a thing")
-        };
-        Arc::clone(thing)
-            .downcast()
-            .expect("the type of the line is the type it was put in with")
+        let Datum::Thing(thing) = datum else { unreachable!("a line of a thing holds a thing") };
+        Arc::clone(thing).downcast().expect("the type of the line is the type it was put in with")
     }
     fn put(self) -> Datum {
         Datum::Thing(self)
@@ -109,10 +105,7 @@ impl<T> Copy for Line<T> {}
 
 impl<T> Line<T> {
     pub(crate) const fn new(id: LineId) -> Self {
-        Line {
-            id,
-            kind: PhantomData,
-        }
+        Line { id, kind: PhantomData }
     }
 
     /// The number of the line on its sheet.

@@ -14,11 +14,7 @@ impl Roots {
     /// The roots below `lines`.
     pub fn of(book: &Book<'_>, lines: &[LineId]) -> Self {
         let seen = Self::below(book, lines);
-        Roots(
-            seen.into_iter()
-                .filter(|id| !matches!(book.record(*id).made, Made::Worked(_)))
-                .collect(),
-        )
+        Roots(seen.into_iter().filter(|id| !matches!(book.record(*id).made, Made::Worked(_))).collect())
     }
 
     /// Every line below `lines`, themselves included, each once, in the order they were made.
@@ -30,10 +26,7 @@ impl Roots {
                 open.extend(book.arguments(id));
             }
         }
-        (0..seen.len())
-            .filter(|i| seen[*i])
-            .map(|i| i as LineId)
-            .collect()
+        (0..seen.len()).filter(|i| seen[*i]).map(|i| i as LineId).collect()
     }
 }
 
@@ -46,11 +39,7 @@ pub(crate) fn basis(book: &Book<'_>, lines: &[LineId]) -> Basis {
         Made::Limit(limit, _) => Some(limit.basis),
         Made::Worked(formula) => Some(formula.card().basis),
     };
-    Roots::below(book, lines)
-        .into_iter()
-        .filter_map(of)
-        .max()
-        .unwrap_or(Basis::Published)
+    Roots::below(book, lines).into_iter().filter_map(of).max().unwrap_or(Basis::Published)
 }
 
 /// The weakest standing among the stated roots below `lines`; none when nothing is stated.

@@ -45,14 +45,7 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
 };
 
 const SOURCE: &str = "Directive 2010/63/EU, Annex III, Section B, Table 10.1 (aquatic chelonians), as reproduced on legislation.gov.uk";
-const ROWS: [&str; 6] = [
-    "to 5 cm",
-    "to 10 cm",
-    "to 15 cm",
-    "to 20 cm",
-    "to 30 cm",
-    "over 30 cm",
-];
+const ROWS: [&str; 6] = ["to 5 cm", "to 10 cm", "to 15 cm", "to 20 cm", "to 30 cm", "over 30 cm"];
 
 const fn row(name: &'static str, what: &'static str, at: usize, value: f64, tighter: Tighter) -> Limit {
     Limit {
@@ -71,13 +64,7 @@ const fn row(name: &'static str, what: &'static str, at: usize, value: f64, tigh
 
 const fn end(at: usize, value: f64) -> Limit {
     // A class that ends earlier moves animals into the next, deeper row.
-    row(
-        "class-end",
-        "upper end of the size class",
-        at,
-        value,
-        Tighter::Lower,
-    )
+    row("class-end", "upper end of the size class", at, value, Tighter::Lower)
 }
 
 const fn depth(at: usize, value: f64) -> Limit {
@@ -85,22 +72,9 @@ const fn depth(at: usize, value: f64) -> Limit {
 }
 
 /// The last class is open; no turtle is longer than 3 m.
-static ENDS: [Limit; 6] = [
-    end(0, 0.05),
-    end(1, 0.10),
-    end(2, 0.15),
-    end(3, 0.20),
-    end(4, 0.30),
-    end(5, 3.0),
-];
-static DEPTHS: [Limit; 6] = [
-    depth(0, 0.10),
-    depth(1, 0.15),
-    depth(2, 0.20),
-    depth(3, 0.30),
-    depth(4, 0.35),
-    depth(5, 0.40),
-];
+static ENDS: [Limit; 6] = [end(0, 0.05), end(1, 0.10), end(2, 0.15), end(3, 0.20), end(4, 0.30), end(5, 3.0)];
+static DEPTHS: [Limit; 6] =
+    [depth(0, 0.10), depth(1, 0.15), depth(2, 0.20), depth(3, 0.30), depth(4, 0.35), depth(5, 0.40)];
 
 static EXAMPLES: &[Example] = &[
     Example {

@@ -61,10 +61,7 @@ fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
 fn deep_enough(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
     let lowest = sheet.in_case(sheet.case().level(LevelState::Low));
     let (have, height) = (GREATEST_DEPTH.of(lowest, at), BODY_HEIGHT.of(sheet, at)).all()?;
-    Ok(Check::at_least(
-        have,
-        sheet.work(&COVERED, (height, sheet.limit(&COVER)))?,
-    ))
+    Ok(Check::at_least(have, sheet.work(&COVERED, (height, sheet.limit(&COVER)))?))
 }
 
 fn seen(sheet: Sheet<'_>, at: Subject) -> Known<Check> {

@@ -77,10 +77,7 @@ impl Sight {
         for over in &pieces[i + 1..] {
             over.outline.lay(&mut rest, 2);
         }
-        Self {
-            outline: pieces[i].outline.clone(),
-            rest,
-        }
+        Self { outline: pieces[i].outline.clone(), rest }
     }
 
     /// Area in sight that lies farther than `by` metres from the piece's own outline.
@@ -112,9 +109,7 @@ impl Bed {
         let mut drawn = vec![pool];
         drawn.extend(zones);
         let pieces = (0..drawn.len()).map(|i| Piece::of(&drawn, i, rim));
-        Ok(Self {
-            pieces: pieces.collect::<Result<_, _>>()?,
-        })
+        Ok(Self { pieces: pieces.collect::<Result<_, _>>()? })
     }
 
     /// Plan area where the bed lies below a level, square metres.
@@ -166,11 +161,7 @@ impl Bed {
                 "a volume of {volume} m3 fills no basin; give one from nothing up"
             )));
         }
-        let highest = self
-            .pieces
-            .iter()
-            .map(Piece::highest)
-            .fold(f64::NEG_INFINITY, f64::max);
+        let highest = self.pieces.iter().map(Piece::highest).fold(f64::NEG_INFINITY, f64::max);
         let (mut low, mut high) = (self.lowest(), highest);
         let full = self.volume_below(highest);
         if volume >= full {
@@ -178,11 +169,7 @@ impl Bed {
         }
         for _ in 0..60 {
             let middle = 0.5 * (low + high);
-            if self.volume_below(middle) < volume {
-                low = middle
-            } else {
-                high = middle
-            }
+            if self.volume_below(middle) < volume { low = middle } else { high = middle }
         }
         Ok(0.5 * (low + high))
     }
@@ -197,20 +184,11 @@ impl Piece {
             Edge::Step => None,
             Edge::Slope { run_per_rise } => {
                 let run = positive("the run of a slope for one metre of height", run_per_rise)?;
-                let from = if i == 0 {
-                    rim
-                } else {
-                    level_round(&drawn[..i], outline)
-                };
+                let from = if i == 0 { rim } else { level_round(&drawn[..i], outline) };
                 slope(&sight, from, level, run)
             }
         };
-        Ok(Self {
-            level,
-            seen: sight.beyond(0.0),
-            sight,
-            slope,
-        })
+        Ok(Self { level, seen: sight.beyond(0.0), sight, slope })
     }
 
     fn area_below(&self, at: f64) -> f64 {
@@ -253,9 +231,7 @@ impl Piece {
     }
 
     fn highest(&self) -> f64 {
-        self.slope
-            .as_ref()
-            .map_or(self.level, |slope| slope.from.max(self.level))
+        self.slope.as_ref().map_or(self.level, |slope| slope.from.max(self.level))
     }
 }
 
@@ -264,15 +240,11 @@ fn slope(sight: &Sight, from: f64, level: f64, run: f64) -> Option<Slope> {
     let whole = (level - from).abs() * run;
     let circle = libm::sqrt(sight.outline.area() / std::f64::consts::PI);
     let sums = |far| Sums::of(|by| sight.beyond(by), far);
-    (whole > 0.0).then(|| Slope {
-        from,
-        run,
-        sums: sums(whole.min(circle)),
-    })
+    (whole > 0.0).then(|| Slope { from, run, sums: sums(whole.min(circle)) })
 }
 
 /// Level of the smallest earlier zone that covers an outline, or else of the pool.
-fn level_round(earlier: &[BedPiece], outline: &Outline) -> f64 {
+pub(super) fn level_round(earlier: &[BedPiece], outline: &Outline) -> f64 {
     let covering = earlier[1..].iter().filter(|piece| piece.outline.covers(outline));
     let smallest = covering.min_by(|a, b| a.outline.area().total_cmp(&b.outline.area()));
     smallest.unwrap_or(&earlier[0]).level

@@ -17,9 +17,7 @@ const GRID: f64 = 2e-8;
 pub fn join(outlines: &[Outline]) -> Result<Outline, Unsound> {
     let regions: Vec<MultiPolygon> = outlines.iter().map(region).collect();
     if regions.is_empty() {
-        return Err(Unsound::new(
-            "there is nothing to join; name at least one outline",
-        ));
+        return Err(Unsound::new("there is nothing to join; name at least one outline"));
     }
     restored(&unary_union(&regions), outlines)
 }
@@ -102,17 +100,12 @@ impl Places {
         sorted.sort_unstable_by(|a, b| a[0].total_cmp(&b[0]).then(a[1].total_cmp(&b[1])));
         let bounds = drawn.iter().map(Outline::bounds);
         let extent = bounds.map(|b| distance(b.low, b.high)).fold(0.0, f64::max);
-        Self {
-            sorted,
-            within: NEAR + GRID * extent,
-        }
+        Self { sorted, within: NEAR + GRID * extent }
     }
 
     fn nearest(&self, corner: Point) -> Point {
         let first = self.sorted.partition_point(|p| p[0] < corner[0] - self.within);
-        let near = self.sorted[first..]
-            .iter()
-            .take_while(|p| p[0] <= corner[0] + self.within);
+        let near = self.sorted[first..].iter().take_while(|p| p[0] <= corner[0] + self.within);
         let near = near.filter(|p| distance(**p, corner) <= self.within);
         let best = near.min_by(|a, b| distance(**a, corner).total_cmp(&distance(**b, corner)));
         best.copied().unwrap_or(corner)

@@ -42,13 +42,7 @@ fn runs(ring: &[Point]) -> Vec<Run> {
         let turn = [dot(before, along[i]), cross(before, along[i])];
         let trim = turn[1] / (1.0 + turn[0]).max(f64::MIN_POSITIVE);
         let (start, end) = ends[i];
-        Run {
-            start,
-            along: along[i],
-            long: length(sub(end, start)),
-            turn,
-            trim: trim.max(0.0),
-        }
+        Run { start, along: along[i], long: length(sub(end, start)), turn, trim: trim.max(0.0) }
     };
     (0..ends.len()).map(run).collect()
 }
@@ -92,11 +86,7 @@ fn arc(run: &Run, from: Point, contour: &mut Vec<Point>, by: f64) {
     let part = angle / count;
     let rest = count - 2.0;
     let ratio = count * part / libm::sin(part);
-    let stretch = if rest > 0.0 {
-        (libm::sqrt(1.0 + rest * ratio) - 1.0) / rest
-    } else {
-        0.5 * ratio
-    };
+    let stretch = if rest > 0.0 { (libm::sqrt(1.0 + rest * ratio) - 1.0) / rest } else { 0.5 * ratio };
     contour.push(step(run.start, from, 1.0));
     for k in 1..count as usize {
         let spoke = turned(from, part * k as f64);

@@ -40,9 +40,7 @@ pub fn inset(outline: &Outline, by: f64, sides: Option<&[usize]>) -> Result<Outl
         return join(&bands);
     }
     less(outline, &bands).map_err(|_| {
-        Unsound::new(format!(
-            "an inset of {by} m leaves nothing of the outline; make it smaller"
-        ))
+        Unsound::new(format!("an inset of {by} m leaves nothing of the outline; make it smaller"))
     })
 }
 
@@ -75,11 +73,7 @@ enum End {
 /// Where the moved side meets its moved neighbour, or square off its own end where that is too far.
 fn mitre(ring: &[Point], by: &[f64], i: usize, end: End) -> Point {
     let count = ring.len();
-    let beside = if end == End::Start {
-        (i + count - 1) % count
-    } else {
-        (i + 1) % count
-    };
+    let beside = if end == End::Start { (i + count - 1) % count } else { (i + 1) % count };
     let corner = if end == End::Start { ring[i] } else { ring[beside] };
     let direction = |k: usize| unit(sub(ring[(k + 1) % count], ring[k]));
     let (own, other) = (direction(i), direction(beside));
@@ -89,9 +83,5 @@ fn mitre(ring: &[Point], by: &[f64], i: usize, end: End) -> Point {
     let ahead = (by[i] * dot(own, other) - by[beside]) / turn;
     let found = step(square, own, ahead);
     let within = length(sub(found, corner)) <= LONGEST_MITRE * by[i].abs();
-    if ahead.is_finite() && within {
-        found
-    } else {
-        square
-    }
+    if ahead.is_finite() && within { found } else { square }
 }

@@ -77,9 +77,7 @@ pub(super) fn signed_area(ring: &[Point]) -> f64 {
     let Some(&origin) = ring.first() else {
         return 0.0;
     };
-    let doubled: f64 = sides(ring)
-        .map(|(a, b)| cross(sub(a, origin), sub(b, origin)))
-        .sum();
+    let doubled: f64 = sides(ring).map(|(a, b)| cross(sub(a, origin), sub(b, origin))).sum();
     0.5 * doubled
 }
 
@@ -124,11 +122,8 @@ impl Motion {
 /// # Errors
 /// [`Unsound`](super::Unsound) where a number of the motion is not finite.
 pub fn moved(outline: &Outline, motion: &Motion) -> Result<Outline, super::Unsound> {
-    let parts = outline
-        .parts()
-        .iter()
-        .map(|part| part.iter().map(|ring| laid(ring, motion)).collect())
-        .collect();
+    let parts =
+        outline.parts().iter().map(|part| part.iter().map(|ring| laid(ring, motion)).collect()).collect();
     Outline::from_parts(parts)
 }
 

@@ -28,22 +28,14 @@ pub(super) fn sides_a_quarter(radius: f64) -> usize {
 pub fn rectangle(corner: Point, size: Point, turn: f64, round: f64) -> Result<Outline, Unsound> {
     finite_corners(&[corner])?;
     finite("the turn of the rectangle", turn)?;
-    let [long, wide] = [
-        positive("the length of the rectangle", size[0])?,
-        positive("its width", size[1])?,
-    ];
+    let [long, wide] = [positive("the length of the rectangle", size[0])?, positive("its width", size[1])?];
     finite("the rounding of its corners", round)?;
     if round < 0.0 || 2.0 * round > long.min(wide) {
         return Err(Unsound::new(format!(
             "corners rounded to {round} m do not fit a rectangle of {long} m by {wide} m; take a radius from 0 to half the smaller size"
         )));
     }
-    let inner = [
-        [long - round, round],
-        [long - round, wide - round],
-        [round, wide - round],
-        [round, round],
-    ];
+    let inner = [[long - round, round], [long - round, wide - round], [round, wide - round], [round, round]];
     let local: Vec<Point> = if round > 0.0 {
         (0..4).flat_map(|i| quarter(inner[i], round, i)).collect()
     } else {
@@ -57,9 +49,7 @@ pub fn rectangle(corner: Point, size: Point, turn: f64, round: f64) -> Result<Ou
 fn quarter(centre: Point, radius: f64, i: usize) -> Vec<Point> {
     let count = sides_a_quarter(radius);
     let angle = |k: usize| FRAC_PI_2 * (i as f64 - 1.0 + k as f64 / count as f64);
-    (0..=count)
-        .map(|k| step(centre, turned([radius, 0.0], angle(k)), 1.0))
-        .collect()
+    (0..=count).map(|k| step(centre, turned([radius, 0.0], angle(k)), 1.0)).collect()
 }
 
 /// A circle of a radius in metres.
@@ -78,10 +68,7 @@ pub fn circle(centre: Point, radius: f64) -> Result<Outline, Unsound> {
 pub fn ellipse(centre: Point, half_axes: Point, turn: f64) -> Result<Outline, Unsound> {
     finite_corners(&[centre])?;
     finite("the turn of the ellipse", turn)?;
-    let [a, b] = [
-        positive("a half-axis", half_axes[0])?,
-        positive("a half-axis", half_axes[1])?,
-    ];
+    let [a, b] = [positive("a half-axis", half_axes[0])?, positive("a half-axis", half_axes[1])?];
     // Stretching a circle of the greater half-axis to the ellipse lessens every sagitta.
     let count = 4 * sides_a_quarter(a.max(b));
     let angle = |k: usize| 2.0 * PI * k as f64 / count as f64;

@@ -5,7 +5,7 @@ const START: usize = 4;
 /// Halvings at most.
 const HALVINGS: usize = 14;
 /// A part's sum has settled when halving moves it by less than this share of area × reach.
-const SETTLED: f64 = 1e-6;
+const SETTLED: f64 = 2e-6;
 /// A share of the area too small to be told from rounding.
 const NOTHING: f64 = 1e-12;
 
@@ -36,18 +36,8 @@ impl Part {
         let [a, m, b] = self.areas;
         let at = |share: f64| area(self.start + share * self.wide);
         [
-            Part {
-                start: self.start,
-                wide: half,
-                areas: [a, at(0.25), m],
-                before: 0.0,
-            },
-            Part {
-                start: self.start + half,
-                wide: half,
-                areas: [m, at(0.75), b],
-                before: 0.0,
-            },
+            Part { start: self.start, wide: half, areas: [a, at(0.25), m], before: 0.0 },
+            Part { start: self.start + half, wide: half, areas: [m, at(0.75), b], before: 0.0 },
         ]
     }
 }
@@ -74,12 +64,7 @@ impl Sums {
         for i in 0..START {
             let start = wide * i as f64;
             let areas = [area(start), area(start + 0.5 * wide), area(start + wide)];
-            let part = Part {
-                start,
-                wide,
-                areas,
-                before: 0.0,
-            };
+            let part = Part { start, wide, areas, before: 0.0 };
             refine(&area, part, SETTLED * full * reach, HALVINGS, &mut parts);
         }
         let mut before = 0.0;

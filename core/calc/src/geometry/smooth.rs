@@ -33,12 +33,8 @@ pub fn smooth(through: &[Point]) -> Result<Outline, Unsound> {
     }
     let mut corners = Vec::new();
     for i in 0..count {
-        let near = [
-            points[(i + count - 1) % count],
-            points[i],
-            points[(i + 1) % count],
-            points[(i + 2) % count],
-        ];
+        let near =
+            [points[(i + count - 1) % count], points[i], points[(i + 1) % count], points[(i + 2) % count]];
         corners.push(near[1]);
         flatten(&near, [0.0, 1.0], [near[1], near[2]], HALVINGS, &mut corners);
     }
@@ -71,11 +67,7 @@ fn on_stretch(near: &[Point; 4], share: f64) -> Point {
     let t3 = t2 + knot(2);
     let t = t1 + share * (t2 - t1);
     let mix = |p: Point, q: Point, from: f64, to: f64| step(p, sub(q, p), (t - from) / (to - from));
-    let a = [
-        mix(near[0], near[1], t0, t1),
-        mix(near[1], near[2], t1, t2),
-        mix(near[2], near[3], t2, t3),
-    ];
+    let a = [mix(near[0], near[1], t0, t1), mix(near[1], near[2], t1, t2), mix(near[2], near[3], t2, t3)];
     let b = [mix(a[0], a[1], t0, t2), mix(a[1], a[2], t1, t3)];
     mix(b[0], b[1], t1, t2)
 }

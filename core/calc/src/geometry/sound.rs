@@ -54,17 +54,13 @@ pub(super) fn positive(what: &str, value: f64) -> Result<f64, Unsound> {
     if value > 0.0 {
         Ok(value)
     } else {
-        Err(Unsound::new(format!(
-            "{what} is {value} m; give a length above nothing"
-        )))
+        Err(Unsound::new(format!("{what} is {value} m; give a length above nothing")))
     }
 }
 
 /// Every coordinate a number that can be drawn.
 pub(super) fn finite_corners(corners: &[Point]) -> Result<(), Unsound> {
-    let odd = corners
-        .iter()
-        .position(|c| c.iter().any(|v| !v.is_finite() || v.abs() > FAR));
+    let odd = corners.iter().position(|c| c.iter().any(|v| !v.is_finite() || v.abs() > FAR));
     match odd {
         None => Ok(()),
         Some(i) => Err(Unsound::new(format!(

@@ -33,7 +33,10 @@ fn frame(a: Point, b: Point) -> [f64; 4] {
     [a[0].min(b[0]), a[1].min(b[1]), a[0].max(b[0]), a[1].max(b[1])]
 }
 
-/// Where two straight sides meet, unless they are parallel or miss each other.
+/// The inner share of a side: what meets nearer to an end meets at that end, which is known already.
+const INNER: std::ops::Range<f64> = 1e-14..1.0 - 1e-14;
+
+/// Where two straight sides cross, unless they are parallel, miss each other or meet at an end.
 pub(super) fn crossing(p: (Point, Point), q: (Point, Point)) -> Option<Point> {
     let (along, other, between) = (sub(p.1, p.0), sub(q.1, q.0), sub(q.0, p.0));
     let turn = cross(along, other);
@@ -41,7 +44,7 @@ pub(super) fn crossing(p: (Point, Point), q: (Point, Point)) -> Option<Point> {
         return None;
     }
     let (t, u) = (cross(between, other) / turn, cross(between, along) / turn);
-    let within = (0.0..=1.0).contains(&t) && (0.0..=1.0).contains(&u);
+    let within = INNER.contains(&t) && INNER.contains(&u);
     within.then(|| step(p.0, along, t))
 }
 
@@ -56,6 +59,8 @@ struct Side {
     high: Point,
     layer: usize,
     way: i32,
+    /// How far it goes east for one metre of height.
+    lean: f64,
 }
 
 impl Sweep {
@@ -76,19 +81,20 @@ impl Sweep {
         all.sort_by(|a, b| a.low[1].total_cmp(&b.low[1]));
         let heights = heights(&all);
         let mut waiting = all.iter().peekable();
-        let mut open: Vec<&Side> = Vec::new();
-        let mut cut: Vec<(f64, usize, i32)> = Vec::new();
+        // Kept in the order of the slab before, which a slab changes in few places: the sort has next to nothing to do.
+        let mut open: Vec<(f64, &Side)> = Vec::new();
         let mut area = 0.0;
         for pair in heights.windows(2) {
-            open.retain(|side| side.high[1] > pair[0]);
+            open.retain(|(_, side)| side.high[1] > pair[0]);
             while let Some(side) = waiting.next_if(|side| side.low[1] <= pair[0]) {
-                open.push(side);
+                open.push((0.0, side));
             }
             let middle = 0.5 * (pair[0] + pair[1]);
-            cut.clear();
-            cut.extend(open.iter().map(|s| (at(s, middle), s.layer, s.way)));
-            cut.sort_unstable_by(|a, b| a.0.total_cmp(&b.0));
-            area += width(&cut, &counts) * (pair[1] - pair[0]);
+            for (x, side) in &mut open {
+                *x = side.low[0] + (middle - side.low[1]) * side.lean;
+            }
+            in_order(&mut open);
+            area += width(&open, &counts) * (pair[1] - pair[0]);
         }
         area
     }
@@ -121,17 +127,19 @@ fn side(a: Point, b: Point, layer: usize, swapped: bool) -> Option<Side> {
     let falls = a[1] > b[1];
     let way = if falls == swapped { -1 } else { 1 };
     let (low, high) = if falls { (b, a) } else { (a, b) };
-    (low[1] < high[1]).then_some(Side {
-        low,
-        high,
-        layer,
-        way,
-    })
+    let lean = (high[0] - low[0]) / (high[1] - low[1]);
+    (low[1] < high[1]).then_some(Side { low, high, layer, way, lean })
 }
 
-fn at(side: &Side, height: f64) -> f64 {
-    let share = (height - side.low[1]) / (side.high[1] - side.low[1]);
-    side.low[0] + share * (side.high[0] - side.low[0])
+/// Sorts by insertion, which costs as many steps as there are pairs out of order.
+fn in_order(open: &mut [(f64, &Side)]) {
+    for i in 1..open.len() {
+        let mut k = i;
+        while k > 0 && open[k - 1].0 > open[k].0 {
+            open.swap(k - 1, k);
+            k -= 1;
+        }
+    }
 }
 
 /// Every height at which a side ends or two cross, rising.
@@ -149,14 +157,14 @@ fn heights(all: &[Side]) -> Vec<f64> {
 }
 
 /// Length of one cut, west to east, that lies where `counts` holds.
-fn width(cut: &[(f64, usize, i32)], counts: &impl Fn(&[i32; LAYERS]) -> bool) -> f64 {
+fn width(cut: &[(f64, &Side)], counts: &impl Fn(&[i32; LAYERS]) -> bool) -> f64 {
     let mut winding = [0; LAYERS];
     let mut total = 0.0;
-    for (i, &(x, layer, way)) in cut.iter().enumerate() {
+    for (i, (x, side)) in cut.iter().enumerate() {
         if i > 0 && counts(&winding) {
             total += x - cut[i - 1].0;
         }
-        winding[layer] += way;
+        winding[side.layer] += side.way;
     }
     total
 }

@@ -24,9 +24,6 @@ pub static DEVICE_HEAD: Formula<(Length, VolumeRate, VolumeRate), Length> = Form
         let q = not_below_zero(flow.value, "the flow")?;
         let q0 = above_zero(at.value, "the flow at which the loss of the device is stated")?;
         let share = q / q0;
-        Ok(Length::new::<meter>(finite(
-            h * share * share,
-            "the head lost in the device",
-        )?))
+        Ok(Length::new::<meter>(finite(h * share * share, "the head lost in the device")?))
     },
 };

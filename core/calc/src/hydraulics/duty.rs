@@ -83,17 +83,8 @@ fn stretches(pump: &PumpCurve, system: &SystemCurve) -> Vec<Stretch> {
         let ((q1, h1), (q2, h2)) = (pair[0], pair[1]);
         let inside = &kinks[kinks.partition_point(|&k| k <= q1)..kinks.partition_point(|&k| k < q2)];
         let mut from = (q1, h1);
-        for to in inside
-            .iter()
-            .map(|&k| (k, h1 + (h2 - h1) * (k - q1) / (q2 - q1)))
-            .chain([(q2, h2)])
-        {
-            found.push(Stretch {
-                from: from.0,
-                to: to.0,
-                head_from: from.1,
-                head_to: to.1,
-            });
+        for to in inside.iter().map(|&k| (k, h1 + (h2 - h1) * (k - q1) / (q2 - q1))).chain([(q2, h2)]) {
+            found.push(Stretch { from: from.0, to: to.0, head_from: from.1, head_to: to.1 });
             from = to;
         }
     }
@@ -142,11 +133,7 @@ fn crossing(surplus: impl Fn(f64) -> f64, a: (f64, f64), b: (f64, f64)) -> f64 {
     }
     for _ in 0..200 {
         let guess = (x1 * y2 - x2 * y1) / (y2 - y1);
-        let x = if guess > x1.min(x2) && guess < x1.max(x2) {
-            guess
-        } else {
-            f64::midpoint(x1, x2)
-        };
+        let x = if guess > x1.min(x2) && guess < x1.max(x2) { guess } else { f64::midpoint(x1, x2) };
         let y = surplus(x);
         if y == 0.0 {
             return x;
@@ -183,10 +170,7 @@ fn summit(surplus: impl Fn(f64) -> f64, from: f64, to: f64) -> (f64, f64) {
         }
     }
     let ends = [(from, surplus(from)), (to, surplus(to)), (left, at_left)];
-    ends.into_iter().fold(
-        (right, at_right),
-        |best, end| if end.1 > best.1 { end } else { best },
-    )
+    ends.into_iter().fold((right, at_right), |best, end| if end.1 > best.1 { end } else { best })
 }
 
 /// Flow at the one duty point.
@@ -217,9 +201,6 @@ pub static DUTY_FLOW: Formula<(Arc<PumpCurve>, Arc<SystemCurve>), VolumeRate> = 
 };
 
 fn flows_in_words(points: &[DutyPoint]) -> String {
-    let words: Vec<String> = points
-        .iter()
-        .map(|p| format!("{:.2} m3/h", p.flow.value * 3600.0))
-        .collect();
+    let words: Vec<String> = points.iter().map(|p| format!("{:.2} m3/h", p.flow.value * 3600.0)).collect();
     words.join(" and ")
 }

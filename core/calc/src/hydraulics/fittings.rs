@@ -22,10 +22,7 @@ pub static FITTINGS_HEAD: Formula<(Ratio, Velocity), Length> = Formula {
     run: |(k, velocity)| {
         let k = not_below_zero(k.value, "the sum of K of the fittings")?;
         let v = not_below_zero(velocity.value, "the velocity")?;
-        Ok(Length::new::<meter>(finite(
-            k * v * v / (2.0 * G),
-            "the head lost in fittings",
-        )?))
+        Ok(Length::new::<meter>(finite(k * v * v / (2.0 * G), "the head lost in fittings")?))
     },
 };
 
@@ -48,12 +45,7 @@ pub fn fitting(name: &str) -> Option<&'static FittingKind> {
 }
 
 const fn reported(name: &'static str, k: f64, source: &'static str) -> FittingKind {
-    FittingKind {
-        name,
-        k,
-        basis: Basis::Reported,
-        source,
-    }
+    FittingKind { name, k, basis: Basis::Reported, source }
 }
 
 /// Every fitting known here.
@@ -71,11 +63,7 @@ pub static FITTINGS: &[FittingKind] = &[
         0.308,
         "Hooper 1981, as reported by fluids 1.3.1: Hooper2K(Di=2, Re=1e5), 90° long-radius",
     ),
-    reported(
-        "elbow-90-mitred",
-        1.202,
-        "fluids 1.3.1: bend_miter(Di=.05, angle=90)",
-    ),
+    reported("elbow-90-mitred", 1.202, "fluids 1.3.1: bend_miter(Di=.05, angle=90)"),
     reported(
         "elbow-45",
         0.305,
@@ -91,11 +79,7 @@ pub static FITTINGS: &[FittingKind] = &[
         1.055,
         "Hooper 1981, as reported by fluids 1.3.1: Hooper2K(Di=2, Re=1e5), tee used as elbow, screwed",
     ),
-    reported(
-        "entrance",
-        0.5,
-        "Crane TP-410, as reported by fluids 1.3.1: entrance_sharp(method='Crane')",
-    ),
+    reported("entrance", 0.5, "Crane TP-410, as reported by fluids 1.3.1: entrance_sharp(method='Crane')"),
     reported(
         "entrance-projecting",
         0.78,

@@ -3,6 +3,7 @@
 pub mod device;
 pub mod duty;
 pub mod fittings;
+pub mod intake;
 pub mod pipe;
 pub mod pump;
 pub mod system;
@@ -21,9 +22,7 @@ pub(crate) fn above_zero(value: f64, what: &str) -> Result<f64, Refusal> {
     if value > 0.0 && value.is_finite() {
         return Ok(value);
     }
-    Err(Refusal::new(format!(
-        "{what} is {value} in SI units, but the formula needs a number above zero"
-    )))
+    Err(Refusal::new(format!("{what} is {value} in SI units, but the formula needs a number above zero")))
 }
 
 /// The value, if it is a finite number not below zero.
@@ -31,9 +30,7 @@ pub(crate) fn not_below_zero(value: f64, what: &str) -> Result<f64, Refusal> {
     if value >= 0.0 && value.is_finite() {
         return Ok(value);
     }
-    Err(Refusal::new(format!(
-        "{what} is {value} in SI units, but the formula needs zero or more"
-    )))
+    Err(Refusal::new(format!("{what} is {value} in SI units, but the formula needs zero or more")))
 }
 
 /// The value, if it is a finite number.
@@ -41,7 +38,5 @@ pub(crate) fn finite(value: f64, what: &str) -> Result<f64, Refusal> {
     if value.is_finite() {
         return Ok(value);
     }
-    Err(Refusal::new(format!(
-        "{what} is {value}, which is not a number to work with"
-    )))
+    Err(Refusal::new(format!("{what} is {value}, which is not a number to work with")))
 }

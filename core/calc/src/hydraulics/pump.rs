@@ -48,11 +48,7 @@ impl fmt::Display for Unsound {
                 "the pump curve has {given} points, but {FEWEST_POINTS} or more are needed: read more from the maker's curve"
             ),
             Unsound::BadNumber { point } => {
-                write!(
-                    f,
-                    "point {} of the pump curve needs a flow and a head of zero or more",
-                    point + 1
-                )
+                write!(f, "point {} of the pump curve needs a flow and a head of zero or more", point + 1)
             }
             Unsound::FlowsNotAscending { point } => write!(
                 f,
@@ -74,10 +70,7 @@ impl PumpCurve {
         if points.len() < FEWEST_POINTS {
             return Err(Unsound::TooFewPoints { given: points.len() });
         }
-        let points: Vec<(f64, f64)> = points
-            .iter()
-            .map(|(flow, head)| (flow.value, head.value))
-            .collect();
+        let points: Vec<(f64, f64)> = points.iter().map(|(flow, head)| (flow.value, head.value)).collect();
         let good = |x: f64| x.is_finite() && x >= 0.0;
         if let Some(point) = points.iter().position(|&(q, h)| !(good(q) && good(h))) {
             return Err(Unsound::BadNumber { point });
@@ -113,12 +106,7 @@ impl PumpCurve {
             )));
         }
         let after = self.points.partition_point(|&(flow, _)| flow < q).max(1);
-        let typed = |(q, h)| {
-            (
-                VolumeRate::new::<cubic_meter_per_second>(q),
-                Length::new::<meter>(h),
-            )
-        };
+        let typed = |(q, h)| (VolumeRate::new::<cubic_meter_per_second>(q), Length::new::<meter>(h));
         Ok([typed(self.points[after - 1]), typed(self.points[after])])
     }
 
@@ -132,18 +120,14 @@ impl PumpCurve {
     #[must_use]
     pub fn side_by_side(&self, pumps: u16) -> Self {
         let n = f64::from(pumps.max(1));
-        PumpCurve {
-            points: self.points.iter().map(|&(q, h)| (n * q, h)).collect(),
-        }
+        PumpCurve { points: self.points.iter().map(|&(q, h)| (n * q, h)).collect() }
     }
 
     /// As many equal pumps one after the other: heads add at the same flow.
     #[must_use]
     pub fn one_after_the_other(&self, pumps: u16) -> Self {
         let n = f64::from(pumps.max(1));
-        PumpCurve {
-            points: self.points.iter().map(|&(q, h)| (q, n * h)).collect(),
-        }
+        PumpCurve { points: self.points.iter().map(|&(q, h)| (q, n * h)).collect() }
     }
 
     /// Flow (m³/s) and head (m) of every point, by rising flow.
@@ -211,9 +195,6 @@ pub static HYDRAULIC_POWER: Formula<(MassDensity, VolumeRate, Length), Power> = 
         let rho = above_zero(density.value, "the density of the water")?;
         let q = not_below_zero(flow.value, "the flow")?;
         let h = not_below_zero(head.value, "the head of the pump")?;
-        Ok(Power::new::<watt>(finite(
-            rho * G * q * h,
-            "the hydraulic power",
-        )?))
+        Ok(Power::new::<watt>(finite(rho * G * q * h, "the hydraulic power")?))
     },
 };

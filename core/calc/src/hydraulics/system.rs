@@ -68,10 +68,7 @@ impl SystemCurve {
         let nu = above_zero(viscosity.value, "the kinematic viscosity")?;
         Ok(SystemCurve {
             static_head: finite(static_head.value, "the static head")?,
-            runs: runs
-                .iter()
-                .map(|run| Run::new(run, nu))
-                .collect::<Result<_, _>>()?,
+            runs: runs.iter().map(|run| Run::new(run, nu)).collect::<Result<_, _>>()?,
             device_square: devices.iter().map(square_of).sum::<Result<f64, Refusal>>()?,
         })
     }
@@ -82,10 +79,7 @@ impl SystemCurve {
     /// For flows below zero or not numbers.
     pub fn head_at(&self, flow: VolumeRate) -> Result<Length, Refusal> {
         let q = not_below_zero(flow.value, "the flow")?;
-        Ok(Length::new::<meter>(finite(
-            self.head(q),
-            "the head of the system",
-        )?))
+        Ok(Length::new::<meter>(finite(self.head(q), "the head of the system")?))
     }
 
     /// Head (m) at a flow (m³/s, not below zero).
@@ -96,9 +90,7 @@ impl SystemCurve {
 
     /// Flows (m³/s) at which some run changes its regime, in no order.
     pub(crate) fn kinks(&self) -> impl Iterator<Item = f64> + '_ {
-        self.runs
-            .iter()
-            .flat_map(|run| [LAMINAR_TO / run.reynolds, TURBULENT_FROM / run.reynolds])
+        self.runs.iter().flat_map(|run| [LAMINAR_TO / run.reynolds, TURBULENT_FROM / run.reynolds])
     }
 }
 
@@ -128,21 +120,14 @@ impl Run {
     fn head(&self, q: f64) -> f64 {
         let re = self.reynolds * q;
         // At rest the friction factor is without bound, but the head it leads to is nought.
-        let f = if re > 0.0 {
-            friction_factor(re, self.relative_roughness)
-        } else {
-            0.0
-        };
+        let f = if re > 0.0 { friction_factor(re, self.relative_roughness) } else { 0.0 };
         (self.friction * f + self.square) * q * q
     }
 }
 
 fn square_of(device: &DeviceLoss) -> Result<f64, Refusal> {
     let h = not_below_zero(device.loss.value, "the stated loss of the device")?;
-    let q = above_zero(
-        device.at.value,
-        "the flow at which the loss of the device is stated",
-    )?;
+    let q = above_zero(device.at.value, "the flow at which the loss of the device is stated")?;
     finite(h / (q * q), "the loss of the device over the square of its flow")
 }
 

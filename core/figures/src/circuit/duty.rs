@@ -25,14 +25,9 @@ static CURVE: Formula<(Arc<CurvePoints>,), Arc<PumpCurve>> = Formula {
         range: "four points or more, nothing beyond the last",
     },
     run: |(points,)| {
-        let points: Vec<(VolumeRate, Length)> = points
-            .0
-            .iter()
-            .map(|[q, h]| (VolumeRate::from_si(*q), Length::from_si(*h)))
-            .collect();
-        PumpCurve::new(&points)
-            .map(Arc::new)
-            .map_err(|unsound| Refusal::new(unsound.to_string()))
+        let points: Vec<(VolumeRate, Length)> =
+            points.0.iter().map(|[q, h]| (VolumeRate::from_si(*q), Length::from_si(*h))).collect();
+        PumpCurve::new(&points).map(Arc::new).map_err(|unsound| Refusal::new(unsound.to_string()))
     },
 };
 

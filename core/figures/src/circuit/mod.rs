@@ -3,10 +3,11 @@
 pub mod duty;
 pub mod system;
 pub mod turnover;
+pub mod velocity;
 
+use haulout_model::Subject;
 use haulout_model::circuit::Circuit;
-use haulout_model::{About, Subject};
-use haulout_sheet::{Gap, GapKind, Known, Sheet};
+use haulout_sheet::{Gap, Known, Sheet};
 
 /// The circuit of a subject.
 pub(crate) fn circuit(sheet: Sheet<'_>, at: Subject) -> &Circuit {
@@ -19,14 +20,5 @@ pub(crate) fn served(sheet: Sheet<'_>, at: Subject) -> Known<Vec<Known<Subject>>
     if let Some(missing) = serves.missing() {
         return Err(Gap::from(missing).into());
     }
-    let pools = sheet.design().pools.items();
-    let find =
-        |reference: &haulout_model::Reference| match pools.iter().position(|p| p.id == reference.name()) {
-            Some(index) => Ok(Subject::nth(About::Pool, index)),
-            None => {
-                let what = format!("there is no basin \"{}\"", reference.name());
-                Err(Gap::at(GapKind::LeadsNowhere, what, reference.seat().origin).into())
-            }
-        };
-    Ok(serves.items().iter().map(find).collect())
+    Ok(serves.items().iter().map(|reference| crate::pool::named(sheet, reference)).collect())
 }

@@ -37,19 +37,9 @@ const fn construction(
 }
 
 static RUN: Formula<(Length, Length, Length, Ratio, Ratio), Arc<PipeRun>> = Formula {
-    card: &construction(
-        "pipe run",
-        "bore, length, roughness, factor, sum of K",
-        &["D", "L", "ε", "m", "K"],
-    ),
+    card: &construction("pipe run", "bore, length, roughness, factor, sum of K", &["D", "L", "ε", "m", "K"]),
     run: |(bore, length, roughness, friction_multiplier, k_sum)| {
-        Ok(Arc::new(PipeRun {
-            bore,
-            length,
-            roughness,
-            friction_multiplier,
-            k_sum,
-        }))
+        Ok(Arc::new(PipeRun { bore, length, roughness, friction_multiplier, k_sum }))
     },
 };
 
@@ -60,11 +50,7 @@ static DEVICE: Formula<(Length, VolumeRate), Arc<DeviceLoss>> = Formula {
 
 /// Static head, viscosity, then runs, then devices.
 static TOGETHER: Assembly<Arc<SystemCurve>> = Assembly {
-    card: &construction(
-        "system curve",
-        "static head, then runs and devices in series",
-        &[],
-    ),
+    card: &construction("system curve", "static head, then runs and devices in series", &[]),
     run: |data| {
         let [head, viscosity, parts @ ..] = data else {
             return Err(Refusal::new("a system has a static head"));
@@ -80,23 +66,14 @@ static TOGETHER: Assembly<Arc<SystemCurve>> = Assembly {
                 devices.push(*device);
             }
         }
-        SystemCurve::new(
-            Length::take(head),
-            KinematicViscosity::take(viscosity),
-            &runs,
-            &devices,
-        )
-        .map(Arc::new)
+        SystemCurve::new(Length::take(head), KinematicViscosity::take(viscosity), &runs, &devices)
+            .map(Arc::new)
     },
 };
 
 /// Loss coefficients of the fittings, as register values in the order of the table they come from.
-static COEFFICIENTS: LazyLock<Vec<Value>> = LazyLock::new(|| {
-    FITTINGS
-        .iter()
-        .map(|f| Value::number(f.name, f.k, f.basis, f.source))
-        .collect()
-});
+static COEFFICIENTS: LazyLock<Vec<Value>> =
+    LazyLock::new(|| FITTINGS.iter().map(|f| Value::number(f.name, f.k, f.basis, f.source)).collect());
 
 /// The system curve. Not a number, so not in the catalogue.
 pub static SYSTEM: Figure<Line<Arc<SystemCurve>>> = Figure {
@@ -114,29 +91,18 @@ pub static SYSTEM: Figure<Line<Arc<SystemCurve>>> = Figure {
 
 fn work(sheet: Sheet<'_>, at: Subject) -> Known<Line<Arc<SystemCurve>>> {
     let circuit = circuit(sheet, at);
-    let ends = [
-        circuit.static_head.on(sheet).map(Line::id),
-        viscosity(sheet, at).map(Line::id),
-    ];
+    let ends = [circuit.static_head.on(sheet).map(Line::id), viscosity(sheet, at).map(Line::id)];
     let runs = match circuit.runs.missing() {
         Some(missing) => vec![Err(Gap::from(missing).into())],
-        None => circuit
-            .runs
-            .items()
-            .iter()
-            .map(|r| run(sheet, r).map(Line::id))
-            .collect(),
+        None => circuit.runs.items().iter().map(|r| run(sheet, r).map(Line::id)).collect(),
     };
     // No devices in line is common and does no harm to say; not saying is a gap, since a dirty screen may be the largest loss.
     let devices = match circuit.devices.state() {
         State::None => Vec::new(),
         State::Given(devices) => devices.iter().map(|d| device(sheet, d).map(Line::id)).collect(),
-        State::Absent | State::Undecided => circuit
-            .devices
-            .missing()
-            .map(|m| Err(Gap::from(m).into()))
-            .into_iter()
-            .collect(),
+        State::Absent | State::Undecided => {
+            circuit.devices.missing().map(|m| Err(Gap::from(m).into())).into_iter().collect()
+        }
     };
     let lines: Vec<Known<LineId>> = ends.into_iter().chain(runs).chain(devices).collect();
     sheet.assemble(&TOGETHER, &lines.all()?)
@@ -147,11 +113,8 @@ fn viscosity(sheet: Sheet<'_>, at: Subject) -> Known<Line<KinematicViscosity>> {
         return Err(Gap::of(GapKind::Absent, "a basin the circuit joins", Vec::new()).into());
     };
     let temperature = TEMPERATURE.of(sheet, first?)?;
-    let (density, dynamic) = (
-        sheet.work(&DENSITY, (temperature,)),
-        sheet.work(&DYNAMIC_VISCOSITY, (temperature,)),
-    )
-        .all()?;
+    let (density, dynamic) =
+        (sheet.work(&DENSITY, (temperature,)), sheet.work(&DYNAMIC_VISCOSITY, (temperature,))).all()?;
     sheet.work(&KINEMATIC_VISCOSITY, (dynamic, density))
 }
 
@@ -166,11 +129,8 @@ fn run(sheet: Sheet<'_>, run: &Run) -> Known<Line<Arc<PipeRun>>> {
 fn coefficients(sheet: Sheet<'_>, run: &Run) -> Known<Line<Ratio>> {
     let counted = run.fittings.items().iter().map(|(name, count)| {
         let Some(value) = COEFFICIENTS.iter().find(|v| v.what == name) else {
-            let gap = Gap::at(
-                GapKind::Unknown,
-                format!("loss coefficient of \"{name}\""),
-                count.seat().origin,
-            );
+            let gap =
+                Gap::at(GapKind::Unknown, format!("loss coefficient of \"{name}\""), count.seat().origin);
             return Err(gap.into());
         };
         sheet.work(&TIMES, (count.on(sheet)?, sheet.register(value, None)))

@@ -24,9 +24,7 @@ pub static SYSTEM_WATER: Figure<Line<Volume>> = Figure {
         resolution: None,
     },
     work: |sheet, at| {
-        let each = served(sheet, at)?
-            .into_iter()
-            .map(|pool| NET_VOLUME.of(sheet, pool?));
+        let each = served(sheet, at)?.into_iter().map(|pool| NET_VOLUME.of(sheet, pool?));
         let each: Vec<Known<Line<Volume>>> = each.collect();
         sheet.fold(&VOLUMES, &each.all()?)
     },
@@ -47,15 +45,7 @@ pub static LABEL_FLOW: Figure<Line<VolumeRate>> = Figure {
 };
 
 const fn time(id: &'static str, title: &'static str, axes: &'static [Axis]) -> FigureCard {
-    FigureCard {
-        id,
-        title,
-        about: About::Circuit,
-        axes,
-        unit: "h",
-        us_unit: "h",
-        resolution: None,
-    }
+    FigureCard { id, title, about: About::Circuit, axes, unit: "h", us_unit: "h", resolution: None }
 }
 
 /// Time in which the delivered flow moves as much water as there is.

@@ -15,15 +15,7 @@ const fn card(
     unit: &'static str,
     us_unit: &'static str,
 ) -> FigureCard {
-    FigureCard {
-        id,
-        title,
-        about: About::Group,
-        axes,
-        unit,
-        us_unit,
-        resolution: None,
-    }
+    FigureCard { id, title, about: About::Group, axes, unit, us_unit, resolution: None }
 }
 
 fn in_case<'s>(sheet: Sheet<'_>, sizes: &'s Sizes) -> &'s Number<Length> {

@@ -42,30 +42,15 @@ static BAND: Formula<(Arc<Bed>, Length, Length, Length), Area> = Formula {
         range: "the shallow end counts, the deep end does not",
     },
     run: |(bed, level, shallow, deep)| {
-        Ok(Area::from_si(bed.band_area(
-            level.value,
-            shallow.value,
-            deep.value,
-        )))
+        Ok(Area::from_si(bed.band_area(level.value, shallow.value, deep.value)))
     },
 };
 
 fn share(sheet: Sheet<'_>, at: Subject, shallow: &'static Value, deep: &'static Value) -> Known<Line<Ratio>> {
-    let (bed, level, surface) = (
-        BED.of(sheet, at),
-        level_in_case(sheet, at),
-        SURFACE_AREA.of(sheet, at),
-    )
-        .all()?;
-    let band = sheet.construct(
-        &BAND,
-        (
-            bed,
-            level,
-            sheet.register(shallow, None),
-            sheet.register(deep, None),
-        ),
-    )?;
+    let (bed, level, surface) =
+        (BED.of(sheet, at), level_in_case(sheet, at), SURFACE_AREA.of(sheet, at)).all()?;
+    let band =
+        sheet.construct(&BAND, (bed, level, sheet.register(shallow, None), sheet.register(deep, None)))?;
     sheet.work(&SHARE, (band, surface))
 }
 

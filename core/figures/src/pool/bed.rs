@@ -29,20 +29,12 @@ const fn construction(
     }
 }
 
-type Piece = Arc<BedPiece>;
+pub(crate) type Piece = Arc<BedPiece>;
 
 static STEPPED: Formula<(Arc<Outline>, Length), Piece> = Formula {
-    card: &construction(
-        "piece of bed with sheer sides",
-        "outline at level",
-        &["outline", "level"],
-    ),
+    card: &construction("piece of bed with sheer sides", "outline at level", &["outline", "level"]),
     run: |(outline, level)| {
-        Ok(Arc::new(BedPiece {
-            outline: outline.as_ref().clone(),
-            level: level.value,
-            edge: Edge::Step,
-        }))
+        Ok(Arc::new(BedPiece { outline: outline.as_ref().clone(), level: level.value, edge: Edge::Step }))
     },
 };
 
@@ -54,31 +46,17 @@ static SLOPED: Formula<(Arc<Outline>, Length, Ratio), Piece> = Formula {
     ),
     run: |(outline, level, slope)| {
         if slope.value <= 0.0 {
-            return Err(Refusal::new(
-                "a slope rises by more than nothing; for sheer sides write \"step\"",
-            ));
+            return Err(Refusal::new("a slope rises by more than nothing; for sheer sides write \"step\""));
         }
-        let edge = Edge::Slope {
-            run_per_rise: 1.0 / slope.value,
-        };
-        Ok(Arc::new(BedPiece {
-            outline: outline.as_ref().clone(),
-            level: level.value,
-            edge,
-        }))
+        let edge = Edge::Slope { run_per_rise: 1.0 / slope.value };
+        Ok(Arc::new(BedPiece { outline: outline.as_ref().clone(), level: level.value, edge }))
     },
 };
 
 static WITH_RIM: Assembly<Arc<Bed>> = Assembly {
-    card: &construction(
-        "bed sloping down from the rim",
-        "rim level, then piece over piece",
-        &[],
-    ),
+    card: &construction("bed sloping down from the rim", "rim level, then piece over piece", &[]),
     run: |data| {
-        let (rim, pieces) = data
-            .split_first()
-            .ok_or_else(|| Refusal::new("a bed has a piece of its own"))?;
+        let (rim, pieces) = data.split_first().ok_or_else(|| Refusal::new("a bed has a piece of its own"))?;
         together(pieces, Length::take(rim).value)
     },
 };
@@ -91,12 +69,8 @@ static SHEER: Assembly<Arc<Bed>> = Assembly {
 
 fn together(pieces: &[Datum], rim: f64) -> Result<Arc<Bed>, Refusal> {
     let mut pieces = pieces.iter().map(|d| Piece::take(d).as_ref().clone());
-    let own = pieces
-        .next()
-        .ok_or_else(|| Refusal::new("a bed has a piece of its own"))?;
-    Bed::new(own, pieces.collect(), rim)
-        .map(Arc::new)
-        .map_err(|unsound| Refusal::new(unsound.why))
+    let own = pieces.next().ok_or_else(|| Refusal::new("a bed has a piece of its own"))?;
+    Bed::new(own, pieces.collect(), rim).map(Arc::new).map_err(|unsound| Refusal::new(unsound.why))
 }
 
 /// The bed as a surface. Not a number, so not in the catalogue.
@@ -116,15 +90,8 @@ pub static BED: Figure<Line<Arc<Bed>>> = Figure {
 fn work(sheet: Sheet<'_>, at: Subject) -> Known<Line<Arc<Bed>>> {
     let pool = pool(sheet, at);
     let own = piece(sheet, at, &pool.outline, &pool.bed, &pool.depth, &pool.edge);
-    let zones = pool
-        .zones
-        .items()
-        .iter()
-        .map(|z| piece(sheet, at, &z.outline, &z.bed, &z.depth, &z.edge));
-    let pieces: Vec<Known<LineId>> = std::iter::once(own)
-        .chain(zones)
-        .map(|p| p.map(Line::id))
-        .collect();
+    let zones = pool.zones.items().iter().map(|z| piece(sheet, at, &z.outline, &z.bed, &z.depth, &z.edge));
+    let pieces: Vec<Known<LineId>> = std::iter::once(own).chain(zones).map(|p| p.map(Line::id)).collect();
     if pool.edge.is_given() {
         let rim = crate::level(sheet, &pool.levels.rim).map(Line::id);
         let lines = std::iter::once(rim).chain(pieces).collect::<Vec<_>>().all()?;
@@ -133,7 +100,7 @@ fn work(sheet: Sheet<'_>, at: Subject) -> Known<Line<Arc<Bed>>> {
     sheet.assemble(&SHEER, &pieces.all()?)
 }
 
-fn piece(
+pub(crate) fn piece(
     sheet: Sheet<'_>,
     at: Subject,
     outline: &ShapeField,
@@ -151,7 +118,7 @@ fn piece(
 }
 
 /// The level of a piece of bed: stated, or its depth below the normal water level.
-fn bed_level(sheet: Sheet<'_>, at: Subject, bed: &Level, depth: &Number<Length>) -> Known<Line<Length>> {
+pub(crate) fn bed_level(sheet: Sheet<'_>, at: Subject, bed: &Level, depth: &Number<Length>) -> Known<Line<Length>> {
     if bed.state().given().is_some() {
         return crate::level(sheet, bed);
     }

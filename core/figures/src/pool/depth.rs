@@ -24,9 +24,7 @@ static GREATEST: Formula<(Arc<Bed>, Length), Length> = Formula {
     },
     run: |(bed, level)| {
         let depth = bed.greatest_depth(level.value);
-        depth
-            .map(Length::from_si)
-            .ok_or_else(|| Refusal::new("the water level lies below the whole bed"))
+        depth.map(Length::from_si).ok_or_else(|| Refusal::new("the water level lies below the whole bed"))
     },
 };
 

@@ -8,10 +8,10 @@ pub mod surface_area;
 pub mod volume;
 pub mod water;
 
-use haulout_model::Subject;
 use haulout_model::pool::Pool;
+use haulout_model::{About, Reference, Subject};
 use haulout_quantity::si::Length;
-use haulout_sheet::{Known, LevelState, Line, Sheet};
+use haulout_sheet::{Gap, GapKind, Known, LevelState, Line, Sheet};
 
 /// The pool of a subject.
 pub(crate) fn pool(sheet: Sheet<'_>, at: Subject) -> &Pool {
@@ -27,4 +27,15 @@ pub(crate) fn level_in_case(sheet: Sheet<'_>, at: Subject) -> Known<Line<Length>
         LevelState::High => &levels.overflow,
     };
     crate::level(sheet, field)
+}
+
+/// The pool a reference leads to.
+pub(crate) fn named(sheet: Sheet<'_>, reference: &Reference) -> Known<Subject> {
+    match sheet.design().pools.items().iter().position(|p| p.id == reference.name()) {
+        Some(at) => Ok(Subject::nth(About::Pool, at)),
+        None => {
+            let what = format!("there is no pool \"{}\"", reference.name());
+            Err(Gap::at(GapKind::LeadsNowhere, what, reference.seat().origin).into())
+        }
+    }
 }

@@ -101,13 +101,10 @@ pub static SOLIDS: Figure<Line<Volume>> = Figure {
                     solids.iter().map(|s| displaced(sheet, pool, s)).collect();
                 sheet.fold(&VOLUMES, &each.all()?)
             }
-            State::Absent | State::Undecided => Err(pool
-                .solids
-                .missing()
-                .map(Gap::from)
-                .into_iter()
-                .collect::<Vec<_>>())
-            .map_err(haulout_sheet::Gaps),
+            State::Absent | State::Undecided => {
+                Err(pool.solids.missing().map(Gap::from).into_iter().collect::<Vec<_>>())
+                    .map_err(haulout_sheet::Gaps)
+            }
         }
     },
 };
@@ -134,12 +131,8 @@ fn layer_area(sheet: Sheet<'_>, pool: &Pool, solid: &Solid) -> Known<Line<Area>>
     if let Some(missing) = solid.zones.missing() {
         return Err(Gap::from(missing).into());
     }
-    let areas: Vec<Known<Line<Area>>> = solid
-        .zones
-        .items()
-        .iter()
-        .map(|zone| own_area(sheet, pool, zone))
-        .collect();
+    let areas: Vec<Known<Line<Area>>> =
+        solid.zones.items().iter().map(|zone| own_area(sheet, pool, zone)).collect();
     sheet.fold(&AREAS, &areas.all()?)
 }
 
@@ -156,10 +149,6 @@ fn own_area(sheet: Sheet<'_>, pool: &Pool, name: &Reference) -> Known<Line<Area>
     let over: Vec<Known<Line<Arc<Outline>>>> =
         over.iter().map(|z| crate::outline(sheet, &z.outline)).collect();
     let (own, over) = (crate::outline(sheet, own), over.all()).all()?;
-    let seen = if over.is_empty() {
-        own
-    } else {
-        crate::outline::without(sheet, own, &over)?
-    };
+    let seen = if over.is_empty() { own } else { crate::outline::without(sheet, own, &over)? };
     sheet.construct(&AREA, (seen,))
 }

@@ -31,15 +31,11 @@ static SEEING: Formula<(Ratio, Length), Length> = Formula {
     run: |(share, clarity)| Ok(share * clarity),
 };
 
-static COOLER: Formula<(ThermodynamicTemperature, TemperatureInterval), ThermodynamicTemperature> = Formula {
-    card: &swung("coolest water", "T - s"),
-    run: |(temperature, swing)| Ok(temperature - swing),
-};
+static COOLER: Formula<(ThermodynamicTemperature, TemperatureInterval), ThermodynamicTemperature> =
+    Formula { card: &swung("coolest water", "T - s"), run: |(temperature, swing)| Ok(temperature - swing) };
 
-static WARMER: Formula<(ThermodynamicTemperature, TemperatureInterval), ThermodynamicTemperature> = Formula {
-    card: &swung("warmest water", "T + s"),
-    run: |(temperature, swing)| Ok(temperature + swing),
-};
+static WARMER: Formula<(ThermodynamicTemperature, TemperatureInterval), ThermodynamicTemperature> =
+    Formula { card: &swung("warmest water", "T + s"), run: |(temperature, swing)| Ok(temperature + swing) };
 
 const fn swung(name: &'static str, text: &'static str) -> FormulaCard {
     FormulaCard {
@@ -55,15 +51,7 @@ const fn swung(name: &'static str, text: &'static str) -> FormulaCard {
 }
 
 const fn temperature(id: &'static str, title: &'static str) -> FigureCard {
-    FigureCard {
-        id,
-        title,
-        about: About::Pool,
-        axes: &[],
-        unit: "°C",
-        us_unit: "°F",
-        resolution: None,
-    }
+    FigureCard { id, title, about: About::Pool, axes: &[], unit: "°C", us_unit: "°F", resolution: None }
 }
 
 /// Water temperature as stated; of a range the lower end, at which water is more viscous.
@@ -78,11 +66,7 @@ pub static COOLEST: Figure<Line<ThermodynamicTemperature>> = Figure {
     work: |sheet, at| {
         let water = &pool(sheet, at).water;
         let low = water.temperature.low(sheet)?;
-        if water.swing.is_given() {
-            sheet.work(&COOLER, (low, water.swing.on(sheet)?))
-        } else {
-            Ok(low)
-        }
+        if water.swing.is_given() { sheet.work(&COOLER, (low, water.swing.on(sheet)?)) } else { Ok(low) }
     },
 };
 
@@ -92,11 +76,7 @@ pub static WARMEST: Figure<Line<ThermodynamicTemperature>> = Figure {
     work: |sheet, at| {
         let water = &pool(sheet, at).water;
         let high = water.temperature.high(sheet)?;
-        if water.swing.is_given() {
-            sheet.work(&WARMER, (high, water.swing.on(sheet)?))
-        } else {
-            Ok(high)
-        }
+        if water.swing.is_given() { sheet.work(&WARMER, (high, water.swing.on(sheet)?)) } else { Ok(high) }
     },
 };
 

@@ -4,7 +4,7 @@ use haulout_quantity::Dimension;
 use haulout_quantity::si::Length;
 
 use crate::card::{ChoiceCard, FieldCard, Role};
-use crate::compound::{Level, List, Reference, Track};
+use crate::compound::{Level, Link, List, Reference, Track};
 use crate::field::{Choice, Flag, Number};
 use crate::reader::Reader;
 use crate::shape::ShapeField;
@@ -92,7 +92,7 @@ pub struct Feature {
     /// Its id.
     pub id: String,
     /// The space it is in.
-    pub space: Option<Reference>,
+    pub space: Link,
     /// Its footprint.
     pub outline: ShapeField,
     /// Its top.
@@ -107,7 +107,7 @@ pub struct Door {
     /// Its id.
     pub id: String,
     /// The barrier it stands in.
-    pub barrier: Option<Reference>,
+    pub barrier: Link,
     /// The spaces it joins.
     pub spaces: List<Reference>,
     /// What an animal would have to get over when it is open.

@@ -4,7 +4,7 @@ use haulout_quantity::Dimension;
 use haulout_quantity::si::{Length, Mass, Ratio, ThermodynamicTemperature};
 
 use crate::card::{ChoiceCard, FieldCard, Form, Role};
-use crate::compound::{Level, List, Reference};
+use crate::compound::{Level, Link, List, Reference};
 use crate::field::{Choice, Number};
 use crate::reader::Reader;
 use crate::shape::ShapeField;
@@ -54,9 +54,9 @@ pub struct Basking {
     /// Its id.
     pub id: String,
     /// The space it is in.
-    pub space: Option<Reference>,
+    pub space: Link,
     /// The pool it stands in or beside.
-    pub pool: Option<Reference>,
+    pub pool: Link,
     /// The groups that use it; every group of the space when not stated.
     pub groups: List<Reference>,
     /// The usable dry surface.

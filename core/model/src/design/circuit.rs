@@ -4,7 +4,7 @@ use haulout_quantity::Dimension;
 use haulout_quantity::si::{Area, Length, Ratio, VolumeRate};
 
 use crate::card::{FieldCard, Form, Role};
-use crate::compound::{Curve, Level, List, Reference};
+use crate::compound::{Curve, Level, Link, List, Reference};
 use crate::field::Number;
 use crate::reader::Reader;
 
@@ -88,6 +88,8 @@ pub struct Circuit {
 pub struct Intake {
     /// Its id.
     pub id: String,
+    /// The pool it takes its water from.
+    pub pool: Link,
     /// Where it is, in plan.
     pub at: [Number<Length>; 2],
     /// Top of the grille.
@@ -97,7 +99,7 @@ pub struct Intake {
     /// Widest opening of the grille.
     pub aperture: Number<Length>,
     /// The other intake of the same circuit that can pass the whole flow alone.
-    pub partner: Option<Reference>,
+    pub partner: Link,
     /// The largest head that can act on a wholly blocked grille: of the pump at no flow, or the drop of a gravity sump.
     pub head: Number<Length>,
 }
@@ -106,7 +108,7 @@ pub struct Intake {
 #[derive(Debug, Clone)]
 pub struct Pump {
     /// The kind it is of.
-    pub kind: Option<Reference>,
+    pub kind: Link,
     /// Head against flow.
     pub curve: Curve,
 }
@@ -117,7 +119,7 @@ pub struct Run {
     /// Its id.
     pub id: String,
     /// The kind it is of.
-    pub kind: Option<Reference>,
+    pub kind: Link,
     /// Inside diameter.
     pub bore: Number<Length>,
     /// Along the pipe.
@@ -163,6 +165,7 @@ impl Intake {
     fn read<R: Reader>(r: &mut R) -> Self {
         Intake {
             id: r.id(),
+            pool: r.reference("pool", "pool the intake stands in"),
             at: r.point("at", [&X, &Y]),
             level: r.level("level", &INTAKE_LEVEL),
             area: r.number("net-area", &NET_AREA),

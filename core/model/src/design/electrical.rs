@@ -4,7 +4,7 @@ use haulout_quantity::Dimension;
 use haulout_quantity::si::{ElectricCurrent, ElectricPotential, Length};
 
 use crate::card::{ChoiceCard, FieldCard, Role};
-use crate::compound::{Level, List, Reference, Track};
+use crate::compound::{Level, Link, List, Track};
 use crate::field::{Choice, Flag, Number, Text};
 use crate::reader::Reader;
 
@@ -122,7 +122,7 @@ pub struct Item {
     /// Whether it stands under water on purpose.
     pub submersed: Flag,
     /// The space it is in.
-    pub space: Option<Reference>,
+    pub space: Link,
 }
 
 /// A fixed insulating partition that a path has to go round.

@@ -48,6 +48,8 @@ pub struct Design {
     pub visitors: visitor::Visitors,
     /// Shortfalls somebody has accepted.
     pub variances: List<variance::Variance>,
+    /// Everything that has a name, every name that points to something, every stated number by its card.
+    pub directory: crate::directory::Directory,
 }
 
 impl Design {
@@ -68,11 +70,18 @@ impl Design {
             electrical: r.object("electrical", "electrical matters", electrical::Electrical::read),
             visitors: r.object("visitors", "visitors", visitor::Visitors::read),
             variances: r.list("variances", "variances", variance::Variance::read),
+            directory: crate::directory::Directory::default(),
         }
     }
 }
 
 impl Design {
+    /// The circuit an intake belongs to, by the intake's position in the order of the file.
+    pub fn circuit_of_intake(&self, intake: usize) -> Option<usize> {
+        let owners = self.circuits.items().iter().enumerate();
+        owners.flat_map(|(at, c)| c.intakes.items().iter().map(move |_| at)).nth(intake)
+    }
+
     /// Every intake of every circuit, in the order of the file.
     pub fn intakes(&self) -> impl Iterator<Item = &circuit::Intake> {
         self.circuits.items().iter().flat_map(|c| c.intakes.items())
@@ -111,7 +120,8 @@ impl Design {
 /// shape and keys. The design is there whatever the problems, so that all of them come out at once.
 pub fn read(tree: &Tree) -> (Design, Vec<Problem>) {
     let mut reader = TreeReader::new(tree).with_drawing_unit();
-    let design = Design::members(&mut reader);
+    let mut design = Design::members(&mut reader);
+    design.directory = crate::directory::Directory::of(tree, reader.noted(), &design);
     let mut problems = reader.into_problems();
     problems.extend(duplicate_ids(tree));
     problems.sort_by_key(|p| p.span);

@@ -3,7 +3,7 @@
 use haulout_quantity::Dimension;
 
 use crate::card::{FieldCard, Role};
-use crate::compound::{Level, Reference, Track};
+use crate::compound::{Level, Link, Track};
 use crate::reader::Reader;
 
 static SILL: FieldCard =
@@ -17,7 +17,7 @@ pub struct Panel {
     /// Its id.
     pub id: String,
     /// The pool it looks into.
-    pub pool: Option<Reference>,
+    pub pool: Link,
     /// Its wet face in plan, from end to end of the clear opening.
     pub line: Track,
     /// Lower edge of the clear opening.

@@ -4,7 +4,7 @@ use haulout_quantity::Dimension;
 use haulout_quantity::si::{Length, Ratio, TemperatureInterval, ThermodynamicTemperature, Volume};
 
 use crate::card::{ChoiceCard, FieldCard, Form, Role};
-use crate::compound::{Level, List, Reference};
+use crate::compound::{Level, Link, List, Reference};
 use crate::field::{Choice, Number};
 use crate::reader::Reader;
 use crate::shape::ShapeField;
@@ -56,7 +56,7 @@ pub struct Pool {
     /// Its id.
     pub id: String,
     /// The space it lies in.
-    pub space: Option<Reference>,
+    pub space: Link,
     /// Its outline at the rim.
     pub outline: ShapeField,
     /// Its levels.

@@ -4,7 +4,7 @@ use haulout_quantity::Dimension;
 use haulout_quantity::si::Length;
 
 use crate::card::{FieldCard, Role};
-use crate::compound::{Level, List, Reference, Track};
+use crate::compound::{Level, Link, List, Reference, Track};
 use crate::field::{Flag, Number};
 use crate::reader::Reader;
 
@@ -59,7 +59,7 @@ pub struct Position {
     /// How high the eye is over the floor it stands on.
     pub eye: Number<Length>,
     /// The space the visitor stands in.
-    pub space: Option<Reference>,
+    pub space: Link,
     /// The pools looked into from here.
     pub pools: List<Reference>,
 }

@@ -7,7 +7,7 @@ use haulout_quantity::si::{Length, Ratio};
 
 use super::Reader;
 use crate::card::{ChoiceCard, FieldCard, Role};
-use crate::compound::{Curve, Level, List, Reference, Track};
+use crate::compound::{Curve, Level, Link, List, Reference, Track};
 use crate::design::Design;
 use crate::field::{Choice, Flag, Number, Origin, Seat, State, Text};
 use crate::shape::ShapeField;
@@ -119,9 +119,9 @@ impl Reader for Describer {
         self.note(key, "text", what);
         Text { seat: seat(what), state: State::Absent }
     }
-    fn reference(&mut self, key: &'static str, what: &'static str) -> Option<Reference> {
+    fn reference(&mut self, key: &'static str, what: &'static str) -> Link {
         self.note(key, "reference", what);
-        None
+        Link { seat: seat(what), state: State::Absent }
     }
     fn references(&mut self, key: &'static str, what: &'static str) -> List<Reference> {
         self.note(key, "references", what);
@@ -150,9 +150,9 @@ impl Reader for Describer {
         let _ = self.inside(key, "list", what, read);
         List { seat: seat(what), state: State::Absent }
     }
-    fn kind(&mut self, _family: &'static str) -> Option<Reference> {
+    fn kind(&mut self, _family: &'static str) -> Link {
         self.note("kind", "kind", "kind");
-        None
+        Link { seat: seat("kind"), state: State::Absent }
     }
     fn counts(
         &mut self,

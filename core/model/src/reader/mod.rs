@@ -12,7 +12,7 @@ pub use describe::{Described, describe};
 pub(crate) use tree::TreeReader;
 
 use crate::card::{ChoiceCard, FieldCard, Role};
-use crate::compound::{Curve, Level, List, Reference, Track};
+use crate::compound::{Curve, Level, Link, List, Reference, Track};
 use crate::field::{Choice, Flag, Number, Text};
 use crate::shape::ShapeField;
 
@@ -41,7 +41,7 @@ pub trait Reader: Sized {
     /// Words.
     fn text(&mut self, key: &'static str, what: &'static str) -> Text;
     /// The id of something else in the file.
-    fn reference(&mut self, key: &'static str, what: &'static str) -> Option<Reference>;
+    fn reference(&mut self, key: &'static str, what: &'static str) -> Link;
     /// Ids of other things in the file.
     fn references(&mut self, key: &'static str, what: &'static str) -> List<Reference>;
     /// An outline.
@@ -57,7 +57,7 @@ pub trait Reader: Sized {
     /// A list of objects.
     fn list<T>(&mut self, key: &'static str, what: &'static str, read: fn(&mut Self) -> T) -> List<T>;
     /// The kind this item is of: what it does not state itself stands at `/kinds/family/name`.
-    fn kind(&mut self, family: &'static str) -> Option<Reference>;
+    fn kind(&mut self, family: &'static str) -> Link;
     /// A count of each of some open set of names: `{"elbow-90": 6}`.
     fn counts(
         &mut self,

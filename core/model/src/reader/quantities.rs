@@ -144,7 +144,7 @@ impl TreeReader<'_> {
                 (None, Slot::Value(..)) => State::Absent,
             };
             let origin = node.map_or(origin, |n| Origin { through: origin.through, ..Origin::at(n.0) });
-            Number { seat: Seat { origin, what: card.what }, card, state, kind: std::marker::PhantomData }
+            self.number_of(Seat { origin, what: card.what }, card, state)
         })
     }
 
@@ -174,7 +174,7 @@ impl TreeReader<'_> {
                 Err(None) => State::Absent,
             };
             let seat = Seat { origin: origin.part(if counts.is_ok() { i + 1 } else { 0 }), what: card.what };
-            Number { seat, card, state, kind: std::marker::PhantomData }
+            self.number_of(seat, card, state)
         })
     }
 

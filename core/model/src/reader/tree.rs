@@ -6,9 +6,11 @@ use haulout_quantity::si::{Length, Ratio};
 
 use super::Reader;
 use crate::card::{ChoiceCard, FieldCard, Form, Role};
-use crate::compound::{Curve, Level, List, Reference, Track};
-use crate::field::{Choice, Flag, MissingKind, Number, Origin, Seat, Standing, State, Text};
+use crate::compound::{Curve, Level, Link, List, Reference, Track};
+use crate::directory::Noted;
+use crate::field::{Choice, Flag, MissingKind, Number, Origin, Seat, Standing, State, Text, Value};
 use crate::shape::ShapeField;
+use crate::stated::numbers;
 
 /// Where the reader stands.
 #[derive(Clone, Copy)]
@@ -43,6 +45,7 @@ pub(crate) struct TreeReader<'t> {
     pub(super) tree: &'t Tree,
     pub(super) problems: Vec<Problem>,
     pub(super) drawing_unit: f64,
+    pub(super) noted: Noted,
     kinds: Option<Node>,
     here: Here,
 }
@@ -51,7 +54,7 @@ impl<'t> TreeReader<'t> {
     pub(crate) fn new(tree: &'t Tree) -> Self {
         let root = tree.root();
         let kinds = tree.member(root, "kinds");
-        TreeReader { tree, problems: Vec::new(), drawing_unit: 1.0, kinds, here: Here::At(root, None) }
+        TreeReader { tree, problems: Vec::new(), drawing_unit: 1.0, noted: Noted::default(), kinds, here: Here::At(root, None) }
     }
 
     /// Takes the unit of bare coordinates from `/drawing/unit` before anything is drawn.
@@ -73,6 +76,11 @@ impl<'t> TreeReader<'t> {
 
     pub(crate) fn into_problems(self) -> Vec<Problem> {
         self.problems
+    }
+
+    /// What was noted on the way, once.
+    pub(crate) fn noted(&mut self) -> Noted {
+        std::mem::take(&mut self.noted)
     }
 
     pub(super) fn problem(&mut self, node: Node, message: String) {
@@ -142,7 +150,21 @@ impl<'t> TreeReader<'t> {
                 (origin, read.map_or(State::Absent, State::Given))
             }
         };
-        Number { seat: Seat { origin, what: card.what }, card, state, kind: std::marker::PhantomData }
+        self.number_of(Seat { origin, what: card.what }, card, state)
+    }
+
+    /// Every number is made here, so that none is missing among the noted ones.
+    pub(super) fn number_of<Q>(
+        &mut self,
+        seat: Seat,
+        card: &'static FieldCard,
+        state: State<Value>,
+    ) -> Number<Q> {
+        self.noted.numbers.extend(numbers(seat, card, &state));
+        if matches!(state, State::Undecided) {
+            self.noted.undecided.push(seat.missing(&state));
+        }
+        Number { seat, card, state, kind: std::marker::PhantomData }
     }
 
     fn inside<T>(&mut self, here: Here, read: fn(&mut Self) -> T) -> T {
@@ -166,7 +188,9 @@ impl<'t> TreeReader<'t> {
         match self.tree.string(node) {
             Some(name) => {
                 let origin = Origin { through, ..Origin::at(node.0) };
-                Some(Reference { seat: Seat { origin, what }, name: name.into_owned() })
+                let reference = Reference { seat: Seat { origin, what }, name: name.into_owned() };
+                self.noted.references.push((reference.clone(), None));
+                Some(reference)
             }
             None => {
                 self.wrong(node, what, "the id of something in this file, as a string,");
@@ -253,11 +277,15 @@ impl Reader for TreeReader<'_> {
         Text { seat: Seat { origin, what }, state }
     }
 
-    fn reference(&mut self, key: &'static str, what: &'static str) -> Option<Reference> {
-        match self.slot(key) {
-            Slot::Value(node, origin, _) => self.reference_at(node, origin.through, what),
-            Slot::Missing(..) => None,
-        }
+    fn reference(&mut self, key: &'static str, what: &'static str) -> Link {
+        let (origin, state) = match self.slot(key) {
+            Slot::Missing(origin, kind) => (origin, Slot::state(kind)),
+            Slot::Value(node, origin, _) => {
+                let reference = self.reference_at(node, origin.through, what);
+                (origin, reference.map_or(State::Absent, State::Given))
+            }
+        };
+        Link { seat: Seat { origin, what }, state }
     }
 
     fn references(&mut self, key: &'static str, what: &'static str) -> List<Reference> {
@@ -327,13 +355,16 @@ impl Reader for TreeReader<'_> {
         List { seat: Seat { origin, what }, state }
     }
 
-    fn kind(&mut self, family: &'static str) -> Option<Reference> {
-        let Here::At(node, _) = self.here else { return None };
-        let name = self.tree.member(node, "kind")?;
-        let reference = self.reference_at(name, None, "kind")?;
-        let family = self.kinds.and_then(|kinds| self.tree.member(kinds, family));
-        self.here = Here::At(node, family.and_then(|family| self.tree.member(family, reference.name())));
-        Some(reference)
+    fn kind(&mut self, family: &'static str) -> Link {
+        let link = self.reference("kind", "kind");
+        if let (Some(_), Some(noted)) = (link.name(), self.noted.references.last_mut()) {
+            noted.1 = Some(family);
+        }
+        if let (Here::At(node, _), Some(name)) = (self.here, link.name()) {
+            let family = self.kinds.and_then(|kinds| self.tree.member(kinds, family));
+            self.here = Here::At(node, family.and_then(|family| self.tree.member(family, name)));
+        }
+        link
     }
 
     fn counts(

@@ -5,29 +5,17 @@ use super::*;
 #[test]
 fn pump_from_a_table_single_in_series_and_side_by_side() {
     // Lecture problem 4.9.4 of reviewpe.com, straight lines between points; system 35 + 0.002 Q² (ft, US gpm).
-    let table = [
-        (0.0, 100.0),
-        (110.0, 90.0),
-        (180.0, 80.0),
-        (250.0, 60.0),
-        (300.0, 40.0),
-        (340.0, 20.0),
-    ];
+    let table = [(0.0, 100.0), (110.0, 90.0), (180.0, 80.0), (250.0, 60.0), (300.0, 40.0), (340.0, 20.0)];
     let points: Vec<_> = table.map(|(q, h)| (rate(q * US_GPM), m(h * FOOT))).into();
     let pump = PumpCurve::new(&points).unwrap();
-    let device = DeviceLoss {
-        loss: m(20.0 * FOOT),
-        at: rate(100.0 * US_GPM),
-    };
+    let device = DeviceLoss { loss: m(20.0 * FOOT), at: rate(100.0 * US_GPM) };
     let system = SystemCurve::new(m(35.0 * FOOT), nu(1e-6), &[], &[device]).unwrap();
     for (pump, gpm, feet) in [
         (pump.clone(), 155.68, 83.47),
         (pump.one_after_the_other(2), 223.66, 135.05),
         (pump.side_by_side(2), 169.27, 92.31),
     ] {
-        let Duty::One(point) = duty_points(&pump, &system) else {
-            panic!("one duty point")
-        };
+        let Duty::One(point) = duty_points(&pump, &system) else { panic!("one duty point") };
         close(point.flow.value / US_GPM, gpm, 5e-5);
         close(point.head.value / FOOT, feet, 1e-4);
     }
@@ -43,11 +31,7 @@ fn meetings_none_beyond_several_and_touching() {
     assert_eq!(met.len(), 2);
     close(met[0], 0.5, 1e-11);
     close(met[1], 2.0 + 0.7 / 1.2, 1e-11);
-    assert_eq!(
-        litres(&duty_points(&rising, &square_system(6.2, 0.0))).len(),
-        1,
-        "touches the summit"
-    );
+    assert_eq!(litres(&duty_points(&rising, &square_system(6.2, 0.0))).len(), 1, "touches the summit");
     assert_eq!(duty_points(&rising, &square_system(6.3, 0.0)), Duty::None);
     assert_eq!(duty_points(&rising, &square_system(0.5, 0.0)), Duty::BeyondCurve);
     // Twice within one stretch: 8.9 + 0.8 Q = 9 + Q², Q = 0.4 ± √0.06.
@@ -61,12 +45,7 @@ fn meetings_none_beyond_several_and_touching() {
         |curve: &PumpCurve, lift| DUTY_FLOW.work((curve.clone().into(), square_system(lift, 0.0).into()));
     assert!(arc(&rising, 5.5).unwrap_err().why.contains("2 flows"));
     assert!(arc(&rising, 6.3).unwrap_err().why.contains("too weak"));
-    assert!(
-        arc(&rising, 0.5)
-            .unwrap_err()
-            .why
-            .contains("beyond the last point")
-    );
+    assert!(arc(&rising, 0.5).unwrap_err().why.contains("beyond the last point"));
     assert!(arc(&rising, 1.5).is_ok());
 }
 
@@ -82,16 +61,8 @@ fn head_between_points_and_label() {
     }
     // 30 m³ at 10 m³/h take 3 h.
     let pool = Volume::new::<cubic_meter>(30.0);
-    close(
-        TURNOVER.work((pool, rate(10.0 / 3600.0))).unwrap().value,
-        10_800.0,
-        1e-12,
-    );
-    close(
-        LABEL_TURNOVER.work((pool, rate(10.0 / 3600.0))).unwrap().value,
-        10_800.0,
-        1e-12,
-    );
+    close(TURNOVER.work((pool, rate(10.0 / 3600.0))).unwrap().value, 10_800.0, 1e-12);
+    close(LABEL_TURNOVER.work((pool, rate(10.0 / 3600.0))).unwrap().value, 10_800.0, 1e-12);
     assert!(TURNOVER.work((pool, rate(0.0))).is_err());
 }
 
@@ -113,14 +84,9 @@ fn duty_point_lies_on_both_curves() {
     let pump = curve(&[(0.0, 9.0), (1.0, 8.5), (2.0, 7.2), (3.5, 4.0), (5.0, 0.0)]);
     for i in 0..400 {
         let x = f64::from(i) / 400.0;
-        let runs = [
-            run(0.03 + 0.05 * x, 5.0 + 40.0 * x, 1e-6, 4.0),
-            run(0.05, 12.0, 1e-5, 3.0 * x),
-        ];
+        let runs = [run(0.03 + 0.05 * x, 5.0 + 40.0 * x, 1e-6, 4.0), run(0.05, 12.0, 1e-5, 3.0 * x)];
         let system = SystemCurve::new(m(3.0 * x), nu(1e-6), &runs, &[]).unwrap();
-        let Duty::One(point) = duty_points(&pump, &system) else {
-            panic!("one duty point")
-        };
+        let Duty::One(point) = duty_points(&pump, &system) else { panic!("one duty point") };
         close(pump.head_at(point.flow).unwrap().value, point.head.value, 1e-9);
         close(system.head_at(point.flow).unwrap().value, point.head.value, 1e-9);
     }
@@ -131,10 +97,7 @@ fn unsound_curves_are_refused() {
     let given = |points: &[(f64, f64)]| {
         PumpCurve::new(&points.iter().map(|&(q, h)| (rate(q), m(h))).collect::<Vec<_>>())
     };
-    assert_eq!(
-        given(&[(0.0, 5.0), (1.0, 0.0)]),
-        Err(Unsound::TooFewPoints { given: 2 })
-    );
+    assert_eq!(given(&[(0.0, 5.0), (1.0, 0.0)]), Err(Unsound::TooFewPoints { given: 2 }));
     assert_eq!(
         given(&[(0.0, 5.0), (1.0, 4.0), (1.0, 3.0), (2.0, 0.0)]),
         Err(Unsound::FlowsNotAscending { point: 2 })
@@ -153,18 +116,9 @@ fn flat_curve_equal_runs_and_ten_thousand_points() {
     let runs = [run(0.05, 10.0, 1e-6, 2.0), run(0.05, 10.0, 1e-6, 2.0)];
     let system = SystemCurve::new(m(1.0), nu(1e-6), &runs, &[]).unwrap();
     let flat = curve(&[(0.0, 3.0), (2.0, 3.0), (4.0, 3.0), (9.0, 3.0)]);
-    let Duty::One(point) = duty_points(&flat, &system) else {
-        panic!("one duty point")
-    };
+    let Duty::One(point) = duty_points(&flat, &system) else { panic!("one duty point") };
     close(point.head.value, 3.0, 1e-9);
     // A parabola 9 - Q² in ten thousand pieces against 1 + Q²: Q = 2, less the sag of a piece.
-    let many: Vec<_> = (0..10_000)
-        .map(|i| f64::from(i) * 3e-4)
-        .map(|q| (q, 9.0 - q * q))
-        .collect();
-    close(
-        litres(&duty_points(&curve(&many), &square_system(1.0, 1.0)))[0],
-        2.0,
-        1e-7,
-    );
+    let many: Vec<_> = (0..10_000).map(|i| f64::from(i) * 3e-4).map(|q| (q, 9.0 - q * q)).collect();
+    close(litres(&duty_points(&curve(&many), &square_system(1.0, 1.0)))[0], 2.0, 1e-7);
 }

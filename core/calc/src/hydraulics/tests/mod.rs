@@ -36,10 +36,7 @@ fn speed(x: f64) -> Velocity {
     Velocity::new::<meter_per_second>(x)
 }
 fn close(have: f64, expected: f64, relative: f64) {
-    assert!(
-        (have - expected).abs() <= relative * expected.abs(),
-        "{have} against {expected}"
-    );
+    assert!((have - expected).abs() <= relative * expected.abs(), "{have} against {expected}");
 }
 fn run(bore: f64, length: f64, roughness: f64, k: f64) -> PipeRun {
     PipeRun {
@@ -51,10 +48,7 @@ fn run(bore: f64, length: f64, roughness: f64, k: f64) -> PipeRun {
     }
 }
 fn factor(re: f64, relative: f64) -> f64 {
-    FRICTION_FACTOR
-        .work((one(re), m(relative), m(1.0)))
-        .unwrap()
-        .value
+    FRICTION_FACTOR.work((one(re), m(relative), m(1.0))).unwrap().value
 }
 /// Velocity, Reynolds number, friction factor and friction head of a pipe, piece by piece.
 fn chain(q: f64, bore: f64, length: f64, roughness: f64, viscosity: f64) -> (f64, f64, f64, f64) {
@@ -71,10 +65,7 @@ fn curve(points: &[(f64, f64)]) -> PumpCurve {
 }
 /// A system of a static head and a loss (m) at 1 L/s.
 fn square_system(lift: f64, loss: f64) -> SystemCurve {
-    let device = DeviceLoss {
-        loss: m(loss),
-        at: rate(0.001),
-    };
+    let device = DeviceLoss { loss: m(loss), at: rate(0.001) };
     SystemCurve::new(m(lift), nu(1e-6), &[], &[device]).unwrap()
 }
 fn litres(duty: &Duty) -> Vec<f64> {

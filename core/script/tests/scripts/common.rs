@@ -29,10 +29,10 @@ static MALES: Figure<Line<Ratio>> = Figure {
 };
 
 /// The figures of these tests.
-pub static CATALOGUE: Catalogue = &[&DEPTH, &CLARITY, &TEMPERATURE, &MALES];
+pub(crate) static CATALOGUE: Catalogue = &[&DEPTH, &CLARITY, &TEMPERATURE, &MALES];
 
 /// A design read from JSON.
-pub fn design(json: &str) -> Design {
+pub(crate) fn design(json: &str) -> Design {
     let tree = read(json.as_bytes(), &Limits::default()).accepted().expect("the test's JSON is sound");
     let (design, problems) = haulout_model::read(&tree);
     assert!(problems.is_empty(), "{problems:?}");
@@ -40,22 +40,22 @@ pub fn design(json: &str) -> Design {
 }
 
 /// A review by one rule.
-pub fn reviewed<'d>(design: &'d Design, ruleset: &'d Ruleset) -> Review<'d> {
+pub(crate) fn reviewed<'d>(design: &'d Design, ruleset: &'d Ruleset) -> Review<'d> {
     review(design, ruleset, &[], &Options { stage: None, on: "2026-11-25".into() })
 }
 
 /// A card about pool-groups with these lists, and the text of a script with a body behind it.
-pub fn script(lists: &str, body: &str) -> String {
+pub(crate) fn script(lists: &str, body: &str) -> String {
     with_card(&CARD.replace("LISTS", lists), body)
 }
 
 /// A card as given, and a body behind it.
-pub fn with_card(card: &str, body: &str) -> String {
+pub(crate) fn with_card(card: &str, body: &str) -> String {
     format!("/*\n{card}\n*/\n{body}\n")
 }
 
 /// A sound card without lists.
-pub const CARD: &str = r#"{ "id": "trial", "title": "A trial", "chapter": "water", "demand": "shall", "stage": "concept",
+pub(crate) const CARD: &str = r#"{ "id": "trial", "title": "A trial", "chapter": "water", "demand": "shall", "stage": "concept",
   "consequence": "harm", "about": "pool-group",
   "manual": { "asks": "a", "why": "b", "judged": "c", "cure": "d" },
   LISTS
@@ -64,12 +64,12 @@ pub const CARD: &str = r#"{ "id": "trial", "title": "A trial", "chapter": "water
     { "shows": "too little", "design": {}, "subject": "pool:main", "expected": "short" } ] }"#;
 
 /// The lists most trials use: a depth, a shell length, a limit of 0.4 m.
-pub const LISTS: &str = r#""figures": ["depth"], "register": ["body-length"],
+pub(crate) const LISTS: &str = r#""figures": ["depth"], "register": ["body-length"],
   "limits": [{ "name": "spare", "what": "least depth", "value": "0.4 m", "tighter": "higher", "basis": "common practice",
                "source": "house standard" }],"#;
 
 /// The rule of a script.
-pub fn rule(text: &str) -> Rule {
+pub(crate) fn rule(text: &str) -> Rule {
     match compile("trial.rhai", text, CATALOGUE) {
         Ok(rule) => rule,
         Err(faults) => unreachable!("{faults:?}"),
@@ -77,7 +77,7 @@ pub fn rule(text: &str) -> Rule {
 }
 
 /// The faults of a script, each with the text it points at.
-pub fn faults(text: &str) -> Vec<(String, String)> {
+pub(crate) fn faults(text: &str) -> Vec<(String, String)> {
     let Err(faults) = compile("trial.rhai", text, CATALOGUE) else { return Vec::new() };
     faults.iter().map(|ScriptFault { message, span }| (message.clone(), span.of(text).to_owned())).collect()
 }

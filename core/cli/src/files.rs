@@ -1,0 +1,113 @@
+//! Files and folders of the command line: which of them are designs, and what of the rest there is to say.
+
+use std::path::{Path, PathBuf};
+
+use sha2::{Digest, Sha256};
+
+/// A file to be reviewed, or why it cannot be.
+pub(crate) struct File {
+    /// As it is named in the output.
+    pub(crate) name: String,
+    /// Its bytes.
+    pub(crate) bytes: Result<Vec<u8>, String>,
+}
+
+/// What the paths of a command line came to.
+#[derive(Default)]
+pub(crate) struct Found {
+    /// Designs, sorted by name, each once.
+    pub(crate) files: Vec<File>,
+    /// Sentences about the rest.
+    pub(crate) remarks: Vec<String>,
+    /// Whether something that was asked for could not be had.
+    pub(crate) lacking: bool,
+}
+
+/// Looks through the paths.
+pub(crate) fn find(paths: &[PathBuf]) -> Found {
+    let mut found = Found::default();
+    for path in paths {
+        if path.is_dir() {
+            folder(path, &mut found);
+        } else {
+            found.files.push(read(path));
+        }
+    }
+    found.files.sort_by(|a, b| a.name.cmp(&b.name));
+    found.files.dedup_by(|a, b| a.name == b.name);
+    found
+}
+
+/// Reads one file.
+pub(crate) fn read(path: &Path) -> File {
+    let bytes = std::fs::read(path).map_err(|error| match error.kind() {
+        std::io::ErrorKind::NotFound => "there is no such file".to_owned(),
+        std::io::ErrorKind::PermissionDenied => "the file may not be read".to_owned(),
+        _ => format!("the file cannot be read: {error}"),
+    });
+    File { name: path.to_string_lossy().into_owned(), bytes }
+}
+
+fn folder(path: &Path, found: &mut Found) {
+    let (mut designs, mut others) = (0, 0);
+    for entry in walkdir::WalkDir::new(path).sort_by_file_name() {
+        match entry {
+            Ok(entry) if entry.file_type().is_file() && entry.path().extension().is_some_and(|e| e == "json") => {
+                let file = read(entry.path());
+                // What cannot be read is not passed over: it may be a design.
+                if file.bytes.as_ref().map_or(true, |bytes| has_edition(bytes)) {
+                    designs += 1;
+                    found.files.push(file);
+                } else {
+                    others += 1;
+                }
+            }
+            Ok(_) => {}
+            Err(error) => {
+                found.lacking = true;
+                found.remarks.push(format!("{}: {error}", path.display()));
+            }
+        }
+    }
+    if designs == 0 {
+        found.lacking = true;
+        let what = "the folder holds no design: no .json file with a member \"edition\"";
+        found.remarks.push(format!("{}: {what}", path.display()));
+    }
+    if others > 0 {
+        let files = if others == 1 { "file is" } else { "files are" };
+        found.remarks.push(format!("{}: {others} other .json {files} no design (no member \"edition\")", path.display()));
+    }
+}
+
+/// Whether a text has a member "edition" at its top level; one that cannot be read to the end counts as a design if
+/// the word stands in it, so that a broken design is not passed over in silence.
+fn has_edition(bytes: &[u8]) -> bool {
+    let reading = haulout_document::read(bytes, &haulout_document::Limits::default());
+    match reading.tree {
+        Some(tree) => tree.member(tree.root(), "edition").is_some(),
+        None => bytes.windows(9).any(|w| w == b"\"edition\""),
+    }
+}
+
+/// SHA-256, hexadecimal.
+pub(crate) fn digest(bytes: &[u8]) -> String {
+    Sha256::digest(bytes).iter().map(|byte| format!("{byte:02x}")).collect()
+}
+
+/// Today in universal time, `2026-11-25`.
+pub(crate) fn today() -> String {
+    let since = std::time::SystemTime::now().duration_since(std::time::UNIX_EPOCH);
+    let days = since.map_or(0, |d| d.as_secs() / 86_400) as i64;
+    // Civil date from days, after H. Hinnant's public algorithm: years begin on 1 March, eras have 400 years.
+    let shifted = days + 719_468;
+    let era = shifted.div_euclid(146_097);
+    let day_of_era = shifted.rem_euclid(146_097);
+    let year_of_era = (day_of_era - day_of_era / 1_460 + day_of_era / 36_524 - day_of_era / 146_096) / 365;
+    let day_of_year = day_of_era - (365 * year_of_era + year_of_era / 4 - year_of_era / 100);
+    let month_from_march = (5 * day_of_year + 2) / 153;
+    let day = day_of_year - (153 * month_from_march + 2) / 5 + 1;
+    let month = if month_from_march < 10 { month_from_march + 3 } else { month_from_march - 9 };
+    let year = year_of_era + era * 400 + i64::from(month <= 2);
+    format!("{year:04}-{month:02}-{day:02}")
+}

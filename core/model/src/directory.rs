@@ -1,0 +1,365 @@
+//! What has a name in the file, and every name that points to something: noted by the reader at its one door for
+//! names, so that a new key of the document cannot be forgotten here.
+
+use std::sync::Arc;
+
+use haulout_document::{Kind, Node, Tree};
+
+use crate::compound::Reference;
+use crate::design::Design;
+use crate::field::{Missing, MissingKind, Origin, Seat, Standing, State};
+use crate::ledger::Ledger;
+use crate::stated::{Part, Stated, parts};
+
+/// What the reader notes on its way: names with the family of kinds they are sought in, and stated numbers.
+#[derive(Debug, Clone, Default)]
+pub(crate) struct Noted {
+    pub(crate) references: Vec<(Reference, Option<&'static str>)>,
+    pub(crate) numbers: Vec<Stated>,
+    pub(crate) undecided: Vec<Missing>,
+}
+
+/// Something that has a name: an item of a list by its id, or a kind.
+#[derive(Debug, Clone)]
+pub struct Entry {
+    seat: Seat,
+    name: String,
+    list: String,
+    pub(crate) key: String,
+}
+
+impl Entry {
+    /// Its id, or the name of the kind.
+    pub fn name(&self) -> &str {
+        &self.name
+    }
+
+    /// The key of the list it stands in, or the family of the kind.
+    pub fn list(&self) -> &str {
+        &self.list
+    }
+
+    /// The name as a line: its place is where the name stands.
+    pub fn on<L: Ledger>(&self, ledger: L) -> L::Line<Arc<String>> {
+        word(ledger, self.seat.origin, &self.name)
+    }
+}
+
+/// What a name may lead to.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Leads {
+    /// The id of an item in one of these lists.
+    Lists(&'static [&'static str]),
+    /// The id of something that has an outline.
+    Outline,
+    /// A level such as `main.water`.
+    Level,
+    /// A kind of this family.
+    Kind(&'static str),
+    /// Any id.
+    Anything,
+}
+
+/// What the names under a key lead to; any id where the key is not listed.
+const LEADS: &[(&str, Leads)] = &[
+    ("space", Leads::Lists(&["spaces"])),
+    ("spaces", Leads::Lists(&["spaces"])),
+    ("pool", Leads::Lists(&["pools"])),
+    ("pools", Leads::Lists(&["pools"])),
+    ("zones", Leads::Lists(&["zones", "pools"])),
+    ("groups", Leads::Lists(&["animals"])),
+    ("barrier", Leads::Lists(&["barriers"])),
+    ("partner", Leads::Lists(&["intakes"])),
+    ("serves", Leads::Lists(&["pools", "filters"])),
+    ("of", Leads::Outline),
+    ("above", Leads::Level),
+    ("below", Leads::Level),
+];
+
+/// Keys inside a field that say how, not what: the field is the one above them.
+const WITHIN_A_FIELD: &[&str] = &["of", "above", "below", "inset", "copy", "join", "less", "value"];
+
+/// A name that points to something, with the thing and the field it stands in.
+#[derive(Debug, Clone)]
+pub struct Pointing {
+    /// The name.
+    pub reference: Reference,
+    /// What it may lead to.
+    pub leads: Leads,
+    /// The id of what states it, or the member of the top level where nothing around it has one.
+    pub owner: String,
+    /// The key it stands under.
+    pub field: String,
+    /// `main.space:turtle-side`: whose, which field, and the name, so that a corrected name is another subject.
+    pub(crate) key: String,
+}
+
+impl Pointing {
+    /// The name as a line.
+    pub fn on<L: Ledger>(&self, ledger: L) -> L::Line<Arc<String>> {
+        word(ledger, self.reference.seat().origin, self.reference.name())
+    }
+}
+
+fn word<L: Ledger>(ledger: L, origin: Origin, name: &str) -> L::Line<Arc<String>> {
+    ledger.thing(origin, origin.node + 1, Standing::Settled, |_| name.to_owned())
+}
+
+/// The names of a file.
+#[derive(Debug, Clone, Default)]
+pub struct Directory {
+    /// Everything with an id, in the order of the file.
+    pub ids: Vec<Entry>,
+    /// Every kind, in the order of the file.
+    pub kinds: Vec<Entry>,
+    /// Every name that points to something, in the order of the file; one that a list repeats stands once. What the
+    /// design is held to is not among them: those are ids of the table of authorities.
+    pub references: Vec<Pointing>,
+    /// The parts that state numbers.
+    pub parts: Vec<Part>,
+    /// The ids of what has an outline drawn, `hall` first.
+    pub outlines: Vec<String>,
+    /// What is to be decided and may yet hold things or names.
+    pub awaited: Vec<Awaited>,
+}
+
+/// Something to be decided that may yet hold things or names.
+#[derive(Debug, Clone)]
+pub struct Awaited {
+    /// Where it stands.
+    pub missing: Missing,
+    /// The list, where it is one of things rather than of names.
+    list: Option<&'static str>,
+}
+
+impl Directory {
+    pub(crate) fn of(tree: &Tree, noted: Noted, design: &Design) -> Self {
+        let ids = ids(tree);
+        let drawn = |name: &&str| design.outline(name).is_some_and(|o| matches!(o.state(), State::Given(_)));
+        let named = std::iter::once("hall").chain(ids.iter().map(Entry::name));
+        let outlines = named.filter(drawn).map(str::to_owned).collect();
+        Directory {
+            kinds: kinds(tree),
+            references: references(tree, noted.references),
+            parts: parts(tree, noted.numbers, noted.undecided),
+            awaited: awaited(tree),
+            outlines,
+            ids,
+        }
+    }
+}
+
+fn ids(tree: &Tree) -> Vec<Entry> {
+    let nodes = (0..tree.size() as u32).map(Node);
+    let id = |node: Node| {
+        let name = tree.string(node).filter(|_| tree.key(node).as_deref() == Some("id"))?;
+        let list = tree.parent(node).and_then(|item| tree.parent(item)).and_then(|list| tree.key(list))?;
+        let skipped = ancestors(tree, node).any(|n| tree.key(n).is_some_and(|k| k.starts_with("x-")));
+        let seat = Seat { origin: Origin::at(node.0), what: "id" };
+        let (name, list) = (name.into_owned(), list.into_owned());
+        (!skipped).then(|| Entry { seat, key: name.clone(), name, list })
+    };
+    nodes.filter_map(id).collect()
+}
+
+/// Keys under which names stand or may come to stand, with the words for them.
+const AWAITED: &[(&str, &str)] = &[
+    ("kinds", "kinds"),
+    ("spaces", "spaces"),
+    ("animals", "animals"),
+    ("pools", "pools"),
+    ("circuits", "water circuits"),
+    ("runs", "pipe runs"),
+    ("pump", "pump"),
+    ("kind", "kind"),
+    ("space", "space"),
+    ("basking", "basking sites"),
+    ("features", "features"),
+    ("barriers", "barriers"),
+    ("doors", "doors"),
+    ("panels", "viewing panels"),
+    ("items", "electrical items"),
+    ("positions", "viewing positions"),
+];
+
+fn awaited(tree: &Tree) -> Vec<Awaited> {
+    let of = |node: Node| {
+        tree.string(node).filter(|s| s == "to be decided")?;
+        let key = tree.key(node)?;
+        let (key, what) = *AWAITED.iter().find(|(k, _)| *k == key)?;
+        let holder = tree.parent(node)?;
+        let things = holder == tree.root() || tree.key(holder).as_deref() == Some("hall");
+        let missing = Missing { origin: Origin::at(node.0), kind: MissingKind::Undecided, what };
+        Some(Awaited { missing, list: things.then_some(key) })
+    };
+    (0..tree.size() as u32).map(Node).filter_map(of).collect()
+}
+
+fn kinds(tree: &Tree) -> Vec<Entry> {
+    let Some(kinds) = tree.member(tree.root(), "kinds") else { return Vec::new() };
+    let families = tree.children(kinds).filter(|n| tree.kind(*n) == Kind::Object);
+    let of_family = |family: Node| {
+        let list = tree.key(family).unwrap_or_default().into_owned();
+        let entry = move |node: Node| {
+            let seat = Seat { origin: Origin::at(node.0), what: "kind" };
+            let name = tree.key(node)?.into_owned();
+            let key = format!("{list}.{name}");
+            (tree.kind(node) == Kind::Object).then(|| Entry { seat, name, list: list.clone(), key })
+        };
+        tree.children(family).filter_map(entry).collect::<Vec<_>>()
+    };
+    families.flat_map(of_family).collect()
+}
+
+fn references(tree: &Tree, noted: Vec<(Reference, Option<&'static str>)>) -> Vec<Pointing> {
+    let mut found: Vec<Pointing> = Vec::with_capacity(noted.len());
+    for (reference, family) in noted {
+        let node = Node(reference.seat().origin.node);
+        if ancestors(tree, node).any(|n| tree.key(n).as_deref() == Some("held-to")) {
+            continue;
+        }
+        let key = ancestors(tree, node).find_map(|n| tree.key(n)).unwrap_or_default();
+        let by_key = || LEADS.iter().find(|(k, _)| *k == key).map_or(Leads::Anything, |(_, leads)| *leads);
+        let leads = family.map_or_else(by_key, Leads::Kind);
+        let (owner, field) = (owner(tree, node), field(tree, node));
+        let key = format!("{owner}.{field}:{}", reference.name());
+        if !found.iter().any(|p| p.key == key) {
+            found.push(Pointing { reference, leads, owner, field, key });
+        }
+    }
+    found.sort_by_key(|p| p.reference.seat().origin.node);
+    found
+}
+
+/// A node and what holds it, inside out, the root left out.
+pub(crate) fn ancestors(tree: &Tree, node: Node) -> impl Iterator<Item = Node> + '_ {
+    std::iter::successors(Some(node), |n| tree.parent(*n)).take_while(|n| *n != tree.root())
+}
+
+/// The id of an object.
+pub(crate) fn id_of(tree: &Tree, node: Node) -> Option<String> {
+    let object = tree.kind(node) == Kind::Object;
+    let id = if object { tree.member(node, "id") } else { None };
+    id.and_then(|id| tree.string(id)).map(std::borrow::Cow::into_owned)
+}
+
+fn owner(tree: &Tree, node: Node) -> String {
+    let top = || ancestors(tree, node).last().and_then(|n| tree.key(n)).unwrap_or_default().into_owned();
+    ancestors(tree, node).find_map(|n| id_of(tree, n)).unwrap_or_else(top)
+}
+
+fn field(tree: &Tree, node: Node) -> String {
+    let keys = ancestors(tree, node).filter_map(|n| tree.key(n));
+    let mut told = keys.filter(|k| !WITHIN_A_FIELD.contains(&&**k));
+    told.next().unwrap_or_default().into_owned()
+}
+
+/// The names a level may have; which of them something has is asked of the design.
+const LEVELS: &[&str] = &["low", "water", "pumps-off", "overflow", "liner-top", "rim", "bed", "floor", "top"];
+
+impl Design {
+    /// Whether a name leads to something in this file.
+    pub fn leads(&self, pointing: &Pointing) -> bool {
+        let (name, ids, kinds) = (pointing.reference.name(), &self.directory.ids, &self.directory.kinds);
+        match pointing.leads {
+            Leads::Lists(lists) => ids.iter().any(|e| e.name == name && lists.contains(&e.list())),
+            Leads::Outline => self.outline(name).is_some(),
+            Leads::Level => self.level(name).is_some(),
+            Leads::Kind(family) => kinds.iter().any(|e| e.name == name && e.list == family),
+            Leads::Anything => ids.iter().any(|e| e.name == name),
+        }
+    }
+
+    /// The list to be decided in which the thing with this name may yet come to stand.
+    pub fn awaited(&self, pointing: &Pointing) -> Option<Missing> {
+        let lists: &[&str] = match pointing.leads {
+            Leads::Lists(lists) => lists,
+            Leads::Kind(_) => &["kinds"],
+            Leads::Outline | Leads::Level => &["spaces", "pools"],
+            Leads::Anything => &["spaces", "pools", "animals", "barriers"],
+        };
+        let here = |a: &&Awaited| a.list.is_some_and(|list| lists.contains(&list));
+        self.directory.awaited.iter().find(here).map(|a| a.missing)
+    }
+
+    /// The name nearest to one that leads nowhere, among those that would do in its place.
+    pub fn nearest(&self, pointing: &Pointing) -> Option<String> {
+        let name = pointing.reference.name();
+        let steps = |other: &String| strsim::osa_distance(name, other);
+        self.candidates(pointing.leads).into_iter().min_by_key(steps)
+    }
+
+    fn candidates(&self, leads: Leads) -> Vec<String> {
+        let (ids, kinds) = (self.directory.ids.iter(), self.directory.kinds.iter());
+        let names = |entries: Vec<&Entry>| entries.into_iter().map(|e| e.name.clone()).collect();
+        match leads {
+            Leads::Lists(lists) => names(ids.filter(|e| lists.contains(&e.list())).collect()),
+            Leads::Kind(family) => names(kinds.filter(|e| e.list == family).collect()),
+            Leads::Anything => names(ids.collect()),
+            Leads::Outline => self.directory.outlines.clone(),
+            Leads::Level => ids
+                .flat_map(|e| LEVELS.iter().map(move |level| format!("{}.{level}", e.name)))
+                .filter(|name| self.level(name).is_some())
+                .collect(),
+        }
+    }
+
+    /// Every zone with the position of its pool, in the order of the file.
+    pub fn zones(&self) -> impl Iterator<Item = (usize, &crate::design::pool::Zone)> {
+        let pools = self.pools.items().iter().enumerate();
+        pools.flat_map(|(at, pool)| pool.zones.items().iter().map(move |zone| (at, zone)))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use haulout_document::{Limits, read};
+
+    use crate::{About, Described, describe};
+
+    fn references(members: &[Described], found: &mut Vec<&'static str>) {
+        for member in members {
+            if member.form == "reference" || member.form == "references" {
+                found.push(member.key);
+            }
+            references(&member.members, found);
+        }
+    }
+
+    #[test]
+    fn it_is_settled_what_every_name_of_the_document_leads_to() {
+        let mut keys = Vec::new();
+        references(&describe(), &mut keys);
+        assert!(keys.len() > 10, "{keys:?}");
+        for key in keys {
+            let authority = ["welfare", "electrical", "guards"].contains(&key);
+            let known = super::LEADS.iter().any(|(k, _)| *k == key);
+            assert!(known || authority, "nothing says what \"{key}\" leads to");
+        }
+    }
+
+    #[test]
+    fn keys_are_made_of_names() {
+        let text = r#"{ "edition": 0, "kinds": { "pumps": { "large": { "bore": "1 m" } } },
+            "hall": { "outline": { "circle": { "centre": [0, 0], "radius": "5 m" } }, "clear-height": "3 m" },
+            "pools": [
+                { "id": "main", "space": "side", "depth": "1 m",
+                  "zones": [ { "id": "deep", "outline": { "inset": { "of": "main", "by": "1 m" } } } ] },
+                { "id": "basin", "levels": { "water": { "above": "main.water", "by": "1 m" } } } ] }"#;
+        let tree = read(text.as_bytes(), &Limits::default()).accepted().expect("it is read");
+        let (design, problems) = crate::read(&tree);
+        assert!(problems.is_empty(), "{problems:?}");
+        let keys = |about: About| -> Vec<String> {
+            about.walk(&design).subjects.into_iter().map(|s| s.key(&design)).collect()
+        };
+        assert_eq!(
+            keys(About::Reference),
+            ["reference:main.space:side", "reference:deep.outline:main", "reference:basin.water:main.water"]
+        );
+        assert_eq!(keys(About::Outline), ["outline:hall", "outline:deep"]);
+        assert_eq!(keys(About::Kind), ["kind:pumps.large"]);
+        assert_eq!(keys(About::Zone), ["zone:deep"]);
+        assert_eq!(keys(About::Part), ["part:hall", "part:main", "part:basin"]);
+        assert_eq!(keys(About::PoolPair), ["pool:main+pool:basin"]);
+    }
+}

@@ -1,0 +1,193 @@
+//! The machine formats: `review`, `sheet` and `rulebook` as JSON.
+
+use haulout_document::{Problem, Tree};
+use haulout_engine::{Rule, Ruleset};
+use haulout_place::{Pointer, Span};
+use haulout_quantity::{Basis, unit};
+use serde_json::{Value, json};
+
+use crate::figured::Figured;
+use crate::numbers::rounded;
+use crate::place::Place;
+use crate::told::{Numbers, Told};
+
+/// One design of a review.
+pub struct Reviewed<'r> {
+    /// The file as it was named.
+    pub file: String,
+    /// SHA-256 of its bytes, hexadecimal; empty when it could not be read.
+    pub digest: String,
+    /// The stage it was held to.
+    pub stage: Option<&'static str>,
+    /// The tree, if there is one.
+    pub tree: Option<&'r Tree>,
+    /// Problems of the document; with any there are no answers.
+    pub problems: &'r [Problem],
+    /// The answers.
+    pub answers: &'r [Told],
+}
+
+/// What a run was made with.
+pub struct Run<'r> {
+    /// The day, `2026-11-25`.
+    pub on: &'r str,
+    /// The rules.
+    pub ruleset: &'r Ruleset,
+    /// SHA-256 of the ruleset's substance, hexadecimal.
+    pub digest: &'r str,
+}
+
+/// Name and version of the program.
+fn tool() -> Value {
+    json!({ "name": "haulout", "version": env!("CARGO_PKG_VERSION") })
+}
+
+/// The JSON of `review`, designs in the order given.
+pub fn review(run: &Run<'_>, designs: &[Reviewed<'_>]) -> Value {
+    json!({
+        "tool": tool(),
+        "on": run.on,
+        "ruleset": ruleset(run),
+        "designs": designs.iter().map(|d| design(run.ruleset, d)).collect::<Vec<_>>(),
+    })
+}
+
+fn ruleset(run: &Run<'_>) -> Value {
+    let annexes = run.ruleset.annexes.iter();
+    let loosened = run.ruleset.loosened.iter();
+    let limits = run.ruleset.rules.iter().flat_map(|r| r.limits.iter()).filter_map(|limit| {
+        let value = run.ruleset.limits.value(limit);
+        let annex = run.ruleset.annexes.get(usize::from(value.by?))?;
+        let unit = unit(limit.unit)?;
+        Some(json!({
+            "rule": limit.rule, "limit": limit.name, "row": limit.row,
+            "value": rounded(unit.of_si(value.value)), "unit": unit.symbol, "annex": annex.name,
+        }))
+    });
+    json!({
+        "digest": run.digest,
+        "annexes": annexes.map(|a| json!({ "name": a.name, "version": a.version, "digest": a.digest })).collect::<Vec<_>>(),
+        "loosened": loosened.map(|l| json!({
+            "rule": l.rule, "limit": l.limit, "from": rounded(l.from), "to": rounded(l.to), "reason": l.reason, "annex": l.annex,
+        })).collect::<Vec<_>>(),
+        "limits": limits.collect::<Vec<_>>(),
+    })
+}
+
+fn design(ruleset: &Ruleset, design: &Reviewed<'_>) -> Value {
+    json!({
+        "file": design.file,
+        "digest": design.digest,
+        "stage": design.stage,
+        "problems": design.problems.iter().map(|p| problem(design.tree, p)).collect::<Vec<_>>(),
+        "answers": design.answers.iter().map(|a| answer(ruleset, a)).collect::<Vec<_>>(),
+    })
+}
+
+/// A problem with its place; without a tree there are bytes only.
+fn problem(tree: Option<&Tree>, problem: &Problem) -> Value {
+    json!({ "message": problem.message, "place": span(tree, problem.span) })
+}
+
+fn span(tree: Option<&Tree>, span: Span) -> Value {
+    let position = tree.map(|t| t.lines().position(t.text(), span.start));
+    let pointer = tree.and_then(|t| t.innermost(span)).unwrap_or_else(Pointer::root);
+    json!({
+        "pointer": pointer.as_str(),
+        "line": position.map(|p| p.line), "column": position.map(|p| p.column),
+        "start": span.start, "end": span.end,
+    })
+}
+
+fn place(place: &Place) -> Value {
+    let mut value = json!({
+        "pointer": place.pointer.as_str(), "line": place.line, "column": place.column,
+        "start": place.start, "end": place.end,
+    });
+    if let Some(through) = &place.through {
+        value["through"] = json!(through.as_str());
+    }
+    value
+}
+
+fn answer(ruleset: &Ruleset, told: &Told) -> Value {
+    let card = &ruleset.rules[told.rule].card;
+    let numbers = told.numbers.as_ref();
+    json!({
+        "rule": card.id,
+        "chapter": card.chapter,
+        "subject": told.subject,
+        "authority": told.authority,
+        "case": told.case.words(),
+        "outcome": told.outcome.name(),
+        "owed": told.owed,
+        "demand": card.demand.name(),
+        "consequence": card.consequence.name(),
+        "have": numbers.map(|n| rounded(n.have)),
+        "limit": numbers.map(limit),
+        "margin": numbers.and_then(|n| n.margin).map(rounded),
+        "unit": numbers.map(|n| n.unit.symbol),
+        "basis": told.basis.map(Basis::name),
+        "standing": told.standing.map(haulout_model::Standing::name),
+        "working": told.working,
+        "places": told.places.iter().map(place).collect::<Vec<_>>(),
+        "roots": told.roots.iter().map(|r| json!({
+            "kind": r.kind, "what": r.what, "value": r.value, "basis": r.basis.name(), "source": r.source,
+        })).collect::<Vec<_>>(),
+        "gaps": told.gaps.iter().map(|g| json!({
+            "kind": g.kind, "what": g.what, "places": g.places.iter().map(place).collect::<Vec<_>>(),
+        })).collect::<Vec<_>>(),
+        "caution": card.caution,
+    })
+}
+
+fn limit(numbers: &Numbers) -> Value {
+    match (numbers.low, numbers.high) {
+        (Some(low), Some(high)) => json!({ "low": rounded(low), "high": rounded(high) }),
+        (one, other) => one.or(other).map_or(Value::Null, rounded),
+    }
+}
+
+/// The JSON of `sheet`.
+pub fn sheet(figures: &[Figured]) -> Value {
+    let one = |f: &Figured| {
+        json!({
+            "id": f.id,
+            "subject": f.subject,
+            "case": f.case,
+            "value": f.value.map(rounded),
+            "unit": f.unit,
+            "working": f.working,
+            "places": f.places.iter().map(place).collect::<Vec<_>>(),
+            "gaps": f.gaps.iter().map(|g| json!({
+                "kind": g.kind, "what": g.what, "places": g.places.iter().map(place).collect::<Vec<_>>(),
+            })).collect::<Vec<_>>(),
+        })
+    };
+    json!({ "figures": figures.iter().map(one).collect::<Vec<_>>() })
+}
+
+/// The JSON of `rulebook`.
+pub fn rulebook(rules: &[Rule]) -> Value {
+    json!({ "rules": rules.iter().map(rule).collect::<Vec<_>>() })
+}
+
+fn rule(rule: &Rule) -> Value {
+    let card = &rule.card;
+    let mut sources: Vec<&str> = rule.limits.iter().map(|l| l.source).collect();
+    sources.dedup();
+    json!({
+        "id": card.id,
+        "title": card.title,
+        "chapter": card.chapter,
+        "demand": card.demand.name(),
+        "stage": card.stage.name(),
+        "authority": card.matter.map_or("practice", haulout_register::Matter::name),
+        "consequence": card.consequence.name(),
+        "case": card.case.words(),
+        "basis": rule.limits.iter().map(|l| l.basis).max().map(Basis::name),
+        "sources": sources,
+        "caution": card.caution,
+        "about": card.about.name(),
+    })
+}

@@ -1,0 +1,197 @@
+//! An answer told: numbers in a unit, working, places, gaps; what every output is made from.
+
+use haulout_document::Tree;
+use haulout_engine::{Answer, Outcome, Review, Side};
+use haulout_model::Standing;
+use haulout_quantity::{Basis, Dimension, System, Unit, print};
+use haulout_register::AUTHORITIES;
+use haulout_sheet::{Book, Case, LineId, Made, Roots};
+
+use crate::place::{Place, places_of, places_of_gap, sorted};
+use crate::units::{difference, system, unit_of};
+use crate::working::{DIGITS, working};
+
+/// A root that stands in no design: a register value, a default, a limit.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Root {
+    /// `register`, `default` or `limit`.
+    pub kind: &'static str,
+    /// What it is.
+    pub what: &'static str,
+    /// Printed with its unit.
+    pub value: String,
+    /// Where it stands.
+    pub source: &'static str,
+    /// How well it is known.
+    pub basis: Basis,
+}
+
+/// A gap told.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ToldGap {
+    /// Why.
+    pub kind: &'static str,
+    /// What.
+    pub what: String,
+    /// Where it stands or would stand, and what led to it.
+    pub places: Vec<Place>,
+}
+
+/// The numbers of an answer in its unit.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Numbers {
+    /// The unit.
+    pub unit: &'static Unit,
+    /// What the design has.
+    pub have: f64,
+    /// At least this.
+    pub low: Option<f64>,
+    /// At most this.
+    pub high: Option<f64>,
+    /// Positive when met, negative when short.
+    pub margin: Option<f64>,
+    /// The same printed, with as many digits as tell them apart.
+    pub printed: Printed,
+}
+
+/// Numbers printed with their unit.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Printed {
+    /// What the design has.
+    pub have: String,
+    /// What is asked.
+    pub asks: String,
+    /// By how much it is short or to spare, without a sign.
+    pub margin: String,
+}
+
+/// An answer told.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Told {
+    /// Position of the rule in the ruleset.
+    pub rule: usize,
+    /// Key of the subject.
+    pub subject: String,
+    /// Id of the authority.
+    pub authority: Option<&'static str>,
+    /// The states it was judged in.
+    pub case: Case,
+    /// The outcome.
+    pub outcome: Outcome,
+    /// Whether the stage owes it.
+    pub owed: bool,
+    /// Its numbers, where there are any.
+    pub numbers: Option<Numbers>,
+    /// Weakest basis of the deciding branch.
+    pub basis: Option<Basis>,
+    /// Weakest standing of what is stated.
+    pub standing: Option<Standing>,
+    /// The working, what the design has first.
+    pub working: Vec<String>,
+    /// The places its numbers came from.
+    pub places: Vec<Place>,
+    /// What is missing.
+    pub gaps: Vec<ToldGap>,
+    /// Roots without a place.
+    pub roots: Vec<Root>,
+    /// Position of the variance in the design, and whether it has run out.
+    pub variance: Option<(usize, bool)>,
+}
+
+/// Tells every answer of a review.
+pub fn tell(review: &Review<'_>, tree: &Tree) -> Vec<Told> {
+    review.answers.iter().map(|answer| one(review, tree, answer)).collect()
+}
+
+fn one(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
+    let book = &review.book;
+    let card = &review.ruleset.rules[answer.rule].card;
+    let deciding = answer.deciding.map(haulout_engine::Deciding::lines).unwrap_or_default();
+    let spoken = system(book, &deciding);
+    let gaps: Vec<ToldGap> = answer
+        .gaps
+        .iter()
+        .map(|g| ToldGap { kind: g.kind.name(), what: g.what.to_string(), places: places_of_gap(tree, book, g) })
+        .collect();
+    let in_gaps = gaps.iter().flat_map(|g| g.places.iter().cloned());
+    Told {
+        rule: answer.rule,
+        subject: answer.subject.map_or_else(|| card.about.name().to_owned(), |s| s.key(book.design())),
+        authority: answer.authority.and_then(|at| AUTHORITIES.get(usize::from(at))).map(|a| a.id),
+        case: answer.case,
+        outcome: answer.outcome,
+        owed: answer.owed,
+        numbers: numbers(book, answer, spoken),
+        basis: answer.deciding.map(|_| book.basis(&deciding)),
+        standing: book.standing(&deciding),
+        working: deciding.iter().flat_map(|line| working(book, *line, spoken)).collect(),
+        places: sorted(places_of(tree, book, &answer.lines).into_iter().chain(in_gaps).collect()),
+        roots: roots(book, &answer.lines, spoken),
+        gaps,
+        variance: answer.variance.map(|at| (at, answer.expired)),
+    }
+}
+
+fn numbers(book: &Book<'_>, answer: &Answer, spoken: System) -> Option<Numbers> {
+    let deciding = answer.deciding?;
+    let value = |line: LineId| book.record(line).datum.number().unwrap_or(f64::NAN);
+    let (low, high) = match deciding.side {
+        Side::AtLeast(limit) => (Some(limit), None),
+        Side::AtMost(limit) => (None, Some(limit)),
+        Side::Within(low, high) => (Some(low), Some(high)),
+        Side::Holds => return None,
+    };
+    let unit = unit_of(book, low.or(high)?, spoken);
+    let margin = answer.margin.map(|m| difference(unit).difference_of_si(m));
+    let si = (value(deciding.have), low.map(value), high.map(value));
+    Some(Numbers {
+        unit,
+        have: unit.of_si(si.0),
+        low: si.1.map(|l| unit.of_si(l)),
+        high: si.2.map(|h| unit.of_si(h)),
+        margin,
+        printed: printed(unit, si, answer.margin.unwrap_or(f64::NAN)),
+    })
+}
+
+/// Three digits, more until what the design has and what is asked differ in print when they differ.
+fn printed(unit: &'static Unit, (have, low, high): (f64, Option<f64>, Option<f64>), margin: f64) -> Printed {
+    let equal = margin == 0.0;
+    let text = |value: f64, digits: u32| print(value, unit, digits);
+    let limits = || low.into_iter().chain(high);
+    let digits = (DIGITS - 1..=12).find(|d| equal || limits().all(|l| text(l, *d) != text(have, *d))).unwrap_or(12);
+    let asks = match (low, high) {
+        (Some(low), Some(high)) => format!("{} to {}", text(low, digits), text(high, digits)),
+        (Some(low), None) => format!("at least {}", text(low, digits)),
+        (None, Some(high)) => format!("at most {}", text(high, digits)),
+        (None, None) => String::new(),
+    };
+    let apart = difference(unit);
+    let margin = if apart.dimension == Dimension::TEMPERATURE {
+        format!("{:.1} {}", apart.difference_of_si(margin.abs()), apart.symbol)
+    } else {
+        print(margin.abs(), apart, 2)
+    };
+    Printed { have: text(have, digits), asks, margin }
+}
+
+fn roots(book: &Book<'_>, lines: &[LineId], spoken: System) -> Vec<Root> {
+    let one = |line: LineId| {
+        let record = book.record(line).clone();
+        let (kind, what, source, basis) = match record.made {
+            Made::Register(value, _) => ("register", value.what, value.source, value.basis),
+            Made::Default(_, card, default) => ("default", card.what, default.source, default.basis),
+            Made::Limit(limit, _) => ("limit", limit.what, limit.source, limit.basis),
+            Made::Stated { .. } | Made::Worked(_) => return None,
+        };
+        let value = print(record.datum.number()?, unit_of(book, line, spoken), DIGITS);
+        Some(Root { kind, what, value, source, basis })
+    };
+    let mut found: Vec<Root> = Vec::new();
+    for root in Roots::of(book, lines).0.into_iter().filter_map(one) {
+        if !found.contains(&root) {
+            found.push(root);
+        }
+    }
+    found
+}

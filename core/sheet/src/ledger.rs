@@ -1,0 +1,59 @@
+//! The sheet as the ledger of the model: stated values come in here, substitutions happen here.
+
+use std::sync::Arc;
+
+use haulout_model::{ChoiceRoot, FieldCard, Ledger, Missing, NumberRoot, Origin, Patch, Standing};
+use haulout_quantity::{Dimension, Measure};
+
+use crate::book::{Sheet, Substitution};
+use crate::gap::{Gap, Gaps};
+use crate::line::{Datum, Line, Made};
+
+impl Ledger for Sheet<'_> {
+    type Line<T: 'static> = Line<T>;
+    type Gap = Gaps;
+
+    fn number<Q: Measure>(self, root: NumberRoot) -> Line<Q> {
+        Line::new(self.book.root(root.origin, || {
+            let value = self.book.substituted(root.origin).unwrap_or(root.value);
+            let made = Made::Stated { origin: root.origin, standing: root.standing, card: Some(root.card) };
+            (Datum::Number(value), Q::DIMENSION, root.unit, made)
+        }))
+    }
+
+    fn default<Q: Measure>(self, origin: Origin, card: &'static FieldCard) -> Line<Q> {
+        let default = card.default.as_ref().expect("a number asks for a default only when its card has one");
+        Line::new(self.book.root(origin, || {
+            (Datum::Number(default.value), Q::DIMENSION, None, Made::Default(origin, card, default))
+        }))
+    }
+
+    fn choice<T: 'static>(self, root: ChoiceRoot) -> Line<T> {
+        Line::new(self.book.root(root.origin, || {
+            let option = self.book.substituted(root.origin).unwrap_or(f64::from(root.option));
+            let made = Made::Stated { origin: root.origin, standing: root.standing, card: None };
+            (Datum::Number(option), Dimension::NUMBER, None, made)
+        }))
+    }
+
+    fn thing<T: Send + Sync + 'static>(
+        self,
+        origin: Origin,
+        end: u32,
+        standing: Standing,
+        make: impl FnOnce(Patch<'_>) -> T,
+    ) -> Line<Arc<T>> {
+        Line::new(self.book.root(origin, || {
+            let inside = |s: &&Substitution| (origin.node..end).contains(&s.node);
+            let patch = |node: u32| {
+                self.book.substitutions.iter().filter(inside).find(|s| s.node == node).map(|s| s.value)
+            };
+            let made = Made::Stated { origin, standing, card: None };
+            (Datum::Thing(Arc::new(make(&patch))), Dimension::NUMBER, None, made)
+        }))
+    }
+
+    fn missing(self, missing: Missing) -> Gaps {
+        Gap::from(missing).into()
+    }
+}

@@ -1,0 +1,3 @@
+//! The budget of a review.
+
+fn main() {}
