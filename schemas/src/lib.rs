@@ -10,7 +10,8 @@ pub const SHEET: &str = include_str!("../sheet.json");
 pub const RULEBOOK: &str = include_str!("../rulebook.json");
 
 /// All of them by name.
-pub const ALL: &[(&str, &str)] = &[("design", DESIGN), ("review", REVIEW), ("sheet", SHEET), ("rulebook", RULEBOOK)];
+pub const ALL: &[(&str, &str)] =
+    &[("design", DESIGN), ("review", REVIEW), ("sheet", SHEET), ("rulebook", RULEBOOK)];
 
 /// The text of a schema by its name.
 pub fn by_name(name: &str) -> Option<&'static str> {

@@ -1,15 +1,28 @@
 //! The example designs are read without a problem and give the answers they must give.
+#![allow(clippy::panic, reason = "a test that fails says so by a panic")]
+
+use std::collections::BTreeSet;
 
 use haulout_tests::{examples, load, ruleset, said};
 
+/// What each example must fall short of; everything else it is asked is met, open or does not apply.
+const SHORT: &[(&str, &[&str])] = &[
+    ("bayou-porch-us.json", &[]),
+    ("reedwater-sound.json", &[]),
+    ("small-pool.json", &[]),
+];
+
 #[test]
-fn every_example_is_read_and_answered() {
+fn every_example_falls_short_of_what_it_must_and_of_nothing_else() {
     let ruleset = ruleset();
+    let mut named = BTreeSet::new();
     for (name, text) in examples() {
         let loaded = load(&text).unwrap_or_else(|problems| panic!("{name}: {problems:#?}"));
         let said = said(&loaded, &ruleset, &[]);
-        for (key, answer) in &said {
-            eprintln!("{name}: {key}: {} {:?}", answer.outcome, answer.numbers);
-        }
+        let short: Vec<&String> = said.iter().filter(|(_, s)| s.outcome == "short").map(|(key, _)| key).collect();
+        let wanted = SHORT.iter().find(|(file, _)| *file == name).map(|(_, keys)| *keys);
+        assert_eq!(short, wanted.unwrap_or_else(|| panic!("{name} has no line in the table")), "{name}");
+        named.insert(name);
     }
+    assert_eq!(named.len(), SHORT.len(), "the table names files that are not there");
 }

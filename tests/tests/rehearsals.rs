@@ -1,4 +1,5 @@
 //! Every rule gives on its marked examples what the marks say, and names the marked place.
+#![allow(clippy::panic, reason = "a test that fails says so by a panic")]
 
 use haulout_engine::Expected;
 use haulout_tests::{load, ruleset, said};
@@ -14,7 +15,11 @@ fn rules_say_what_their_examples_are_marked_with() {
             let said = said(&loaded, &ruleset, &[]);
             let prefix = format!("{} {} ", rule.card.id, example.subject);
             let (_, answer) = said.iter().find(|(key, _)| key.starts_with(&prefix)).unwrap_or_else(|| {
-                panic!("{at}: no answer about {}; there are {:?}", example.subject, said.keys().collect::<Vec<_>>())
+                panic!(
+                    "{at}: no answer about {}; there are {:?}",
+                    example.subject,
+                    said.keys().collect::<Vec<_>>()
+                )
             });
             let wanted = match example.expected {
                 Expected::Met => "met",

@@ -1,4 +1,5 @@
 //! The same design in US units, coordinates too, gives the same outcomes and the same unrounded numbers.
+#![allow(clippy::panic, reason = "a test that fails says so by a panic")]
 
 use haulout_document::{Kind, Node, Tree};
 use haulout_quantity::{Parts, Unit, read, read_difference, unit};

@@ -10,11 +10,7 @@ pub(crate) fn unescaped(typed: &str) -> Cow<'_, str> {
         Some(b'"' | b'\'') => typed.get(1..typed.len().saturating_sub(1)).unwrap_or(""),
         _ => typed,
     };
-    if inner.contains('\\') {
-        Cow::Owned(resolve(inner))
-    } else {
-        Cow::Borrowed(inner)
-    }
+    if inner.contains('\\') { Cow::Owned(resolve(inner)) } else { Cow::Borrowed(inner) }
 }
 
 fn resolve(inner: &str) -> String {

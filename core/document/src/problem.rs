@@ -16,11 +16,7 @@ pub struct Problem {
 impl Problem {
     /// A problem with one place.
     pub fn new(span: Span, message: impl Into<String>) -> Self {
-        Problem {
-            message: message.into(),
-            span,
-            also: Vec::new(),
-        }
+        Problem { message: message.into(), span, also: Vec::new() }
     }
 
     /// The same problem, naming a second place.

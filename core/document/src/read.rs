@@ -26,11 +26,7 @@ pub struct Limits {
 
 impl Default for Limits {
     fn default() -> Self {
-        Limits {
-            depth: 64,
-            bytes: 32 << 20,
-            problems: 500,
-        }
+        Limits { depth: 64, bytes: 32 << 20, problems: 500 }
     }
 }
 
@@ -56,10 +52,7 @@ impl Reading {
     }
 
     fn stopped(problem: Problem) -> Self {
-        Reading {
-            tree: None,
-            problems: vec![problem],
-        }
+        Reading { tree: None, problems: vec![problem] }
     }
 }
 
@@ -90,10 +83,7 @@ fn not_utf8(bytes: &[u8], at: usize) -> Problem {
     let here = at as u32;
     let span = Span::new(here, here + 1);
     if bytes.starts_with(&[0xff, 0xfe]) || bytes.starts_with(&[0xfe, 0xff]) {
-        return Problem::new(
-            span,
-            "This file is written in UTF-16; please save it again as UTF-8.",
-        );
+        return Problem::new(span, "This file is written in UTF-16; please save it again as UTF-8.");
     }
     let message = format!(
         "Byte {at} of the file (0x{:02x}) does not belong to any character in UTF-8; please save the file again as UTF-8.",

@@ -54,9 +54,7 @@ impl std::error::Error for SchemaFault {}
 
 impl fmt::Debug for Schema {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.debug_struct("Schema")
-            .field("source", &self.source)
-            .finish_non_exhaustive()
+        f.debug_struct("Schema").field("source", &self.source).finish_non_exhaustive()
     }
 }
 
@@ -68,9 +66,7 @@ impl Schema {
     pub fn compile(text: &str) -> Result<Schema, SchemaFault> {
         let source: Value = serde_json::from_str(text).map_err(|e| SchemaFault::Text(e.to_string()))?;
         let options = jsonschema::options_for::<Flat>().offline();
-        let validator = options
-            .build(&source)
-            .map_err(|e| SchemaFault::Meaning(e.to_string()))?;
+        let validator = options.build(&source).map_err(|e| SchemaFault::Meaning(e.to_string()))?;
         Ok(Schema { validator, source })
     }
 
@@ -113,28 +109,21 @@ impl Schema {
                 }
                 ValidationErrorKind::AdditionalProperties { unexpected } => {
                     faults.extend(
-                        unexpected
-                            .iter()
-                            .filter_map(|key| unknown(tree, node, key, &trail, Rank::Key)),
+                        unexpected.iter().filter_map(|key| unknown(tree, node, key, &trail, Rank::Key)),
                     );
                 }
                 ValidationErrorKind::UnevaluatedProperties { unexpected } => {
                     faults.extend(
-                        unexpected
-                            .iter()
-                            .filter_map(|key| unknown(tree, node, key, &trail, Rank::Leftover)),
+                        unexpected.iter().filter_map(|key| unknown(tree, node, key, &trail, Rank::Leftover)),
                     );
                 }
                 ValidationErrorKind::PropertyNames { error: inner } => {
                     let name = inner.instance().as_str().unwrap_or_default();
                     faults.extend(unfit_name(tree, node, name, &trail));
                 }
-                kind => faults.push(Fault::new(
-                    tree,
-                    node,
-                    rank(kind),
-                    message::said(tree, node, kind, &trail),
-                )),
+                kind => {
+                    faults.push(Fault::new(tree, node, rank(kind), message::said(tree, node, kind, &trail)))
+                }
             }
         }
     }
@@ -165,13 +154,7 @@ struct Fault {
 
 impl Fault {
     fn new(tree: &Tree, node: Node, rank: Rank, message: String) -> Self {
-        Fault {
-            node,
-            span: tree.span(node),
-            rank,
-            message,
-            known: false,
-        }
+        Fault { node, span: tree.span(node), rank, message, known: false }
     }
 }
 
@@ -210,14 +193,9 @@ fn unknown(tree: &Tree, object: Node, key: &str, trail: &Trail<'_>, rank: Rank) 
 fn unfit_name(tree: &Tree, object: Node, name: &str, trail: &Trail<'_>) -> Option<Fault> {
     let node = tree.member(object, name)?;
     let span = tree.key_span(node)?;
-    let message = trail.with_hint(format!(
-        "The key {} does not have the form of a key here.",
-        span.of(tree.text())
-    ));
-    Some(Fault {
-        span,
-        ..Fault::new(tree, node, Rank::Key, message)
-    })
+    let message =
+        trail.with_hint(format!("The key {} does not have the form of a key here.", span.of(tree.text())));
+    Some(Fault { span, ..Fault::new(tree, node, Rank::Key, message) })
 }
 
 /// The form whose kind of value fits and whose faults lie deepest or are fewest; `None` if none fits in kind.
@@ -228,33 +206,22 @@ fn nearest_form<'e>(
 ) -> Option<&'e [ValidationError<'static>]> {
     let here = |e: &&ValidationError<'_>| place(tree, e) == Some(node);
     let wrong_kind = |form: &[ValidationError<'_>]| {
-        form.iter()
-            .filter(here)
-            .any(|e| matches!(e.kind(), ValidationErrorKind::Type { .. }))
+        form.iter().filter(here).any(|e| matches!(e.kind(), ValidationErrorKind::Type { .. }))
     };
     let wrong_choice =
         |form: &[ValidationError<'_>]| form.iter().filter(|e| rank(e.kind()) == Rank::Choice).count();
     let candidates = forms.iter().filter(|form| !form.is_empty() && !wrong_kind(form));
-    candidates
-        .map(Vec::as_slice)
-        .min_by_key(|form| (wrong_choice(form), form.len()))
+    candidates.map(Vec::as_slice).min_by_key(|form| (wrong_choice(form), form.len()))
 }
 
 /// One place, one problem: missing keys of one object are told together, and of the rest the most telling is kept.
 fn one_a_place(tree: &Tree, mut faults: Vec<Fault>) -> Vec<Problem> {
-    let real: Vec<Node> = faults
-        .iter()
-        .filter(|f| f.rank != Rank::Leftover)
-        .map(|f| f.node)
-        .collect();
+    let real: Vec<Node> = faults.iter().filter(|f| f.rank != Rank::Leftover).map(|f| f.node).collect();
     faults.retain(|f| f.rank != Rank::Leftover || !f.known || !explained(tree, f.node, &real));
     faults.sort_by_key(|f| (f.span.start, f.rank));
     let mut by_place: BTreeMap<(u32, u32), Vec<Fault>> = BTreeMap::new();
     for fault in faults {
-        by_place
-            .entry((fault.span.start, fault.span.end))
-            .or_default()
-            .push(fault);
+        by_place.entry((fault.span.start, fault.span.end)).or_default().push(fault);
     }
     // A key that is not known here needs no second complaint about the value under it.
     let unknown: HashSet<Node> = by_place
@@ -276,8 +243,7 @@ fn is_key(fault: &Fault) -> bool {
 
 /// Whether a key was left over only because something else in its object is wrong.
 fn explained(tree: &Tree, node: Node, real: &[Node]) -> bool {
-    tree.parent(node)
-        .is_some_and(|object| real.iter().any(|n| tree.holds(object, *n)))
+    tree.parent(node).is_some_and(|object| real.iter().any(|n| tree.holds(object, *n)))
 }
 
 fn joined(here: Vec<Fault>) -> Problem {

@@ -63,11 +63,7 @@ pub struct Tree {
 impl Tree {
     /// `nodes` holds at least the root.
     pub(crate) fn new(text: Arc<str>, nodes: Vec<Record>) -> Self {
-        Tree {
-            text,
-            nodes,
-            lines: OnceLock::new(),
-        }
+        Tree { text, nodes, lines: OnceLock::new() }
     }
 
     pub(crate) fn record(&self, node: Node) -> &Record {

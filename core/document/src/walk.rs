@@ -29,11 +29,7 @@ impl Iterator for Children<'_> {
 impl Tree {
     /// The children of a value in the order of the text; none for a scalar.
     pub fn children(&self, node: Node) -> Children<'_> {
-        Children {
-            tree: self,
-            next: node.0 + 1,
-            end: self.subtree_end(node).0,
-        }
+        Children { tree: self, next: node.0 + 1, end: self.subtree_end(node).0 }
     }
 
     /// The member of that name; the first where a (refused) text repeats it. `None` where `node` is no object.
@@ -70,12 +66,10 @@ impl Tree {
     pub fn pointer(&self, node: Node) -> Pointer {
         let mut path: Vec<Node> = std::iter::successors(Some(node), |n| self.parent(*n)).collect();
         path.pop();
-        path.iter()
-            .rev()
-            .fold(Pointer::root(), |pointer, n| match self.key(*n) {
-                Some(key) => pointer.key(&key),
-                None => pointer.at(self.record(*n).key.start as usize),
-            })
+        path.iter().rev().fold(Pointer::root(), |pointer, n| match self.key(*n) {
+            Some(key) => pointer.key(&key),
+            None => pointer.at(self.record(*n).key.start as usize),
+        })
     }
 
     /// The value a pointer leads to. Positions are written without leading zeros (RFC 6901 section 4).

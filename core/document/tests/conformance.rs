@@ -224,11 +224,7 @@ const REFUSED: &[&str] = &[
 fn what_the_standard_allows_is_accepted() {
     for text in ACCEPTED {
         let reading = read(text.as_bytes(), &Limits::default());
-        assert!(
-            reading.problems.is_empty() && reading.tree.is_some(),
-            "{text:?}: {:?}",
-            reading.problems
-        );
+        assert!(reading.problems.is_empty() && reading.tree.is_some(), "{text:?}: {:?}", reading.problems);
     }
 }
 
@@ -247,22 +243,14 @@ fn what_the_standard_does_not_allow_is_refused_at_a_place_inside_the_text() {
 
 #[test]
 fn the_lists_are_long_enough_to_mean_something() {
-    assert!(
-        ACCEPTED.len() >= 75 && REFUSED.len() >= 110,
-        "{} and {}",
-        ACCEPTED.len(),
-        REFUSED.len()
-    );
+    assert!(ACCEPTED.len() >= 75 && REFUSED.len() >= 110, "{} and {}", ACCEPTED.len(), REFUSED.len());
 }
 
 #[test]
 fn bytes_that_are_no_utf8_are_told_by_their_place() {
-    for (bytes, at) in [
-        (&b"\"\xff\""[..], 1),
-        (b"[\"\xc3\"]", 2),
-        (b"\"\xed\xa0\x80\"", 1),
-        (b"\"\xc0\xaf\"", 1),
-    ] {
+    for (bytes, at) in
+        [(&b"\"\xff\""[..], 1), (b"[\"\xc3\"]", 2), (b"\"\xed\xa0\x80\"", 1), (b"\"\xc0\xaf\"", 1)]
+    {
         let problems = read(bytes, &Limits::default()).problems;
         assert_eq!(problems.len(), 1);
         assert_eq!(problems[0].span.start, at);

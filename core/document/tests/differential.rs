@@ -66,11 +66,7 @@ fn text(dice: &mut Dice, depth: usize, out: &mut String) {
             let from = dice.below(KEYS.len());
             for i in 0..dice.below(5) {
                 out.push_str(if i > 0 { "," } else { "" });
-                out.push_str(&format!(
-                    "\"{}\"{}:",
-                    KEYS[(from + i) % KEYS.len()],
-                    dice.of(BLANKS)
-                ));
+                out.push_str(&format!("\"{}\"{}:", KEYS[(from + i) % KEYS.len()], dice.of(BLANKS)));
                 text(dice, depth - 1, out);
             }
             out.push('}');
@@ -103,21 +99,14 @@ fn compare(bytes: &[u8]) -> bool {
     let ours = read(bytes, &Limits::default());
     let shown = String::from_utf8_lossy(bytes);
     let accepted = ours.problems.is_empty();
-    assert!(
-        ours.tree.is_some() || !accepted,
-        "neither tree nor problem: {shown}"
-    );
+    assert!(ours.tree.is_some() || !accepted, "neither tree nor problem: {shown}");
     match serde_json::from_slice::<Value>(bytes) {
         Ok(value) if accepted => {
             let tree = ours.tree.expect("asserted above");
             assert_eq!(tree.to_value(tree.root()), value, "{shown}");
             spans_hold(&tree);
         }
-        Ok(_) => assert!(
-            only_repeated_keys(&ours.problems),
-            "refused: {shown}\n{:?}",
-            ours.problems
-        ),
+        Ok(_) => assert!(only_repeated_keys(&ours.problems), "refused: {shown}\n{:?}", ours.problems),
         Err(e) => assert!(!accepted, "accepted: {shown}\n{e}"),
     }
     accepted
@@ -137,10 +126,7 @@ fn spans_hold(tree: &Tree) {
         let children: Vec<Node> = tree.children(node).collect();
         assert_eq!(children.len(), tree.len(node));
         for (i, child) in children.iter().enumerate() {
-            assert_eq!(
-                (tree.parent(*child), tree.index_in_parent(*child)),
-                (Some(node), Some(i))
-            );
+            assert_eq!((tree.parent(*child), tree.index_in_parent(*child)), (Some(node), Some(i)));
             assert!(tree.holds(node, *child) && !tree.holds(*child, node));
         }
     }
@@ -157,17 +143,10 @@ fn thirty_thousand_texts_agree_with_serde_json() {
         if i % 3 != 0 {
             mutate(&mut dice, &mut bytes);
         }
-        if compare(&bytes) {
-            accepted += 1
-        } else {
-            refused += 1
-        }
+        if compare(&bytes) { accepted += 1 } else { refused += 1 }
     }
     // Both verdicts have to be met often, or the comparison says little.
-    assert!(
-        accepted > 8_000 && refused > 8_000,
-        "{accepted} accepted, {refused} refused"
-    );
+    assert!(accepted > 8_000 && refused > 8_000, "{accepted} accepted, {refused} refused");
 }
 
 #[test]
@@ -192,20 +171,10 @@ fn the_known_differences_are_these() {
 
 #[test]
 fn kinds_are_told_apart() {
-    let tree = read(br#"[null,false,true,1,"",[],{}]"#, &Limits::default())
-        .accepted()
-        .expect("it is JSON");
+    let tree = read(br#"[null,false,true,1,"",[],{}]"#, &Limits::default()).accepted().expect("it is JSON");
     let kinds: Vec<Kind> = tree.children(tree.root()).map(|n| tree.kind(n)).collect();
     assert_eq!(
         kinds,
-        [
-            Kind::Null,
-            Kind::False,
-            Kind::True,
-            Kind::Number,
-            Kind::String,
-            Kind::Array,
-            Kind::Object
-        ]
+        [Kind::Null, Kind::False, Kind::True, Kind::Number, Kind::String, Kind::Array, Kind::Object]
     );
 }

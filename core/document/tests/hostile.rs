@@ -67,13 +67,8 @@ fn a_hundred_thousand_nested_arrays_stop_at_the_limit() {
 #[test]
 fn a_limit_set_high_needs_no_stack() {
     let deep = format!("{}{}", "[".repeat(100_000), "]".repeat(100_000));
-    let limits = Limits {
-        depth: 200_000,
-        ..Limits::default()
-    };
-    let tree = read(deep.as_bytes(), &limits)
-        .accepted()
-        .expect("within its limit");
+    let limits = Limits { depth: 200_000, ..Limits::default() };
+    let tree = read(deep.as_bytes(), &limits).accepted().expect("within its limit");
     assert_eq!(tree.size(), 100_000);
     // The value itself would recurse when dropped; the tree does not.
     assert_eq!(tree.subtree_end(tree.root()).0, 100_000);
@@ -83,9 +78,7 @@ fn a_limit_set_high_needs_no_stack() {
 fn five_megabytes_read() {
     let one = r#"{"id": "rock-2", "outline": [[0.5, 1.25], [2, 3]], "top": "+1.10 m"}"#;
     let text = format!("[{}]", vec![one; 5_000_000 / one.len()].join(","));
-    let tree = read(text.as_bytes(), &Limits::default())
-        .accepted()
-        .expect("it is JSON");
+    let tree = read(text.as_bytes(), &Limits::default()).accepted().expect("it is JSON");
     assert_eq!(tree.len(tree.root()), 5_000_000 / one.len());
 }
 
@@ -96,10 +89,7 @@ fn a_hundred_thousand_keys_are_not_compared_pair_by_pair() {
     let found = problems(&text);
     assert_eq!(found.len(), 1);
     assert_eq!(found[0].span.of(&text), "\"k7\"");
-    assert_eq!(
-        found[0].also[0].0.start as usize,
-        text.find("\"k7\"").expect("it stands there")
-    );
+    assert_eq!(found[0].also[0].0.start as usize, text.find("\"k7\"").expect("it stands there"));
 }
 
 #[test]
@@ -128,10 +118,7 @@ fn messages_name_what_was_typed_and_a_way_out() {
         ("\"C:\\dir\"", "a backslash itself is written"),
     ] {
         let found = problems(text);
-        assert!(
-            found.iter().any(|p| p.message.contains(part)),
-            "{text:?}: {found:?}"
-        );
+        assert!(found.iter().any(|p| p.message.contains(part)), "{text:?}: {found:?}");
     }
     assert_eq!(problems("[1").remove(0).also.len(), 1);
 }

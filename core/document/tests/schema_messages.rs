@@ -33,29 +33,19 @@ const SCHEMA: &str = r##"{
 
 fn tree(rest: &str) -> Tree {
     let text = format!(r#"{{"edition": 0, "project": {{"title": "t", "stage": "concept"}}{rest}}}"#);
-    read(text.as_bytes(), &Limits::default())
-        .accepted()
-        .expect("the test writes JSON")
+    read(text.as_bytes(), &Limits::default()).accepted().expect("the test writes JSON")
 }
 
 fn told(tree: &Tree) -> Vec<(String, String)> {
     let schema = Schema::compile(SCHEMA).expect("it is a schema");
-    schema
-        .check(tree)
-        .into_iter()
-        .map(|p| (p.span.of(tree.text()).to_owned(), p.message))
-        .collect()
+    schema.check(tree).into_iter().map(|p| (p.span.of(tree.text()).to_owned(), p.message)).collect()
 }
 
 /// Each: what is added to a sound document, the place of the one problem, and what the message says.
 #[test]
 fn one_fault_one_place_one_sentence() {
     for (rest, place, parts) in [
-        (
-            r#", "people": "ten""#,
-            "\"ten\"",
-            &["\"people\" is \"ten\"", "a whole number is expected"][..],
-        ),
+        (r#", "people": "ten""#, "\"ten\"", &["\"people\" is \"ten\"", "a whole number is expected"][..]),
         (r#", "people": 1.5"#, "1.5", &["a whole number"]),
         (r#", "people": -1"#, "-1", &["at least 0"]),
         (r#", "people": 501"#, "501", &["500 at most"]),
@@ -63,49 +53,25 @@ fn one_fault_one_place_one_sentence() {
         (r#", "share": 1.0"#, "1.0", &["is 1.0", "less than 1"]),
         (r#", "open": "yes""#, "\"yes\"", &["true or false is expected"]),
         (r#", "ids": []"#, "[]", &["an empty list", "at least 1"]),
-        (
-            r#", "ids": ["a","b","c","d"]"#,
-            r#"["a","b","c","d"]"#,
-            &["a list of 4", "3 entries"],
-        ),
+        (r#", "ids": ["a","b","c","d"]"#, r#"["a","b","c","d"]"#, &["a list of 4", "3 entries"]),
         (r#", "ids": ["a","a"]"#, r#"["a","a"]"#, &["the same entry twice"]),
-        (
-            r#", "ids": ["a","B 1"]"#,
-            "\"B 1\"",
-            &["Entry 2 of \"ids\"", "An id is lower-case letters"],
-        ),
+        (r#", "ids": ["a","B 1"]"#, "\"B 1\"", &["Entry 2 of \"ids\"", "An id is lower-case letters"]),
         (
             r#", "depth": 0.6"#,
             "0.6",
-            &[
-                "\"depth\" is 0.6",
-                "a text in double quotes",
-                "A depth reads \"0.6 m\".",
-            ],
+            &["\"depth\" is 0.6", "a text in double quotes", "A depth reads \"0.6 m\"."],
         ),
         (r#", "width": 3"#, "3", &["a text in double quotes or an object"]),
         (r#", "width": "3 ft""#, "\"3 ft\"", &["does not have the form"]),
         (r#", "width": {"value": 3}"#, "3", &["\"value\" is 3"]),
-        (
-            r#", "width": {"valeu": "3"}"#,
-            "\"valeu\"",
-            &["\"value\" comes nearest"],
-        ),
-        (
-            r#", "shape": {"kind": "circel", "x": 1}"#,
-            "\"circel\"",
-            &["\"circle\" comes nearest"],
-        ),
+        (r#", "width": {"valeu": "3"}"#, "\"valeu\"", &["\"value\" comes nearest"]),
+        (r#", "shape": {"kind": "circel", "x": 1}"#, "\"circel\"", &["\"circle\" comes nearest"]),
         (
             r#", "shape": {"kind": "circle"}"#,
             r#"{"kind": "circle"}"#,
             &["\"shape\" lacks the key \"radius\""],
         ),
-        (
-            r#", "shape": {"kind": "circle", "radius": 2}"#,
-            "2",
-            &["\"radius\" is 2"],
-        ),
+        (r#", "shape": {"kind": "circle", "radius": 2}"#, "2", &["\"radius\" is 2"]),
         (
             r#", "shape": {"kind": "circle", "radius": "2 m", "size": []}"#,
             "\"size\"",
@@ -116,19 +82,11 @@ fn one_fault_one_place_one_sentence() {
             "\"raduis\"",
             &["\"radius\" comes nearest"],
         ),
-        (
-            r#", "names": {"B": 1}"#,
-            "\"B\"",
-            &["The key \"B\" does not have the form"],
-        ),
+        (r#", "names": {"B": 1}"#, "\"B\"", &["The key \"B\" does not have the form"]),
         (
             r#", "peopel": 3"#,
             "\"peopel\"",
-            &[
-                "\"peopel\" is not known in the document",
-                "\"people\" comes nearest",
-                "begins with \"x-\"",
-            ],
+            &["\"peopel\" is not known in the document", "\"people\" comes nearest", "begins with \"x-\""],
         ),
         (r#", "zzzz": 3"#, "\"zzzz\"", &["Known there: \"edition\""]),
     ] {
@@ -140,48 +98,32 @@ fn one_fault_one_place_one_sentence() {
         }
         assert!(!here[0].1.contains("any of"), "{:?}", here[0].1);
         // A misspelt key that is also missing, and a misspelt choice that leaves other keys unclaimed, have two places.
-        let allowed = if rest.contains("circel") || rest.contains("valeu") {
-            2
-        } else {
-            1
-        };
+        let allowed = if rest.contains("circel") || rest.contains("valeu") { 2 } else { 1 };
         assert!(found.len() <= allowed, "{rest}: {found:?}");
     }
 }
 
 #[test]
 fn sound_documents_pass_and_own_keys_are_free() {
-    for rest in [
-        "",
-        r#", "x-mine": [1]"#,
-        r#", "shape": {"kind": "circle", "radius": "2 m"}"#,
-        r#", "people": 10.0"#,
-    ] {
+    for rest in
+        ["", r#", "x-mine": [1]"#, r#", "shape": {"kind": "circle", "radius": "2 m"}"#, r#", "people": 10.0"#]
+    {
         assert_eq!(told(&tree(rest)), [], "{rest}");
     }
 }
 
 #[test]
 fn missing_keys_of_one_object_are_told_together() {
-    let tree = read(br#"{"edition": 1, "project": {}}"#, &Limits::default())
-        .accepted()
-        .expect("it is JSON");
+    let tree = read(br#"{"edition": 1, "project": {}}"#, &Limits::default()).accepted().expect("it is JSON");
     let found = told(&tree);
     assert_eq!(found.len(), 2);
     assert!(found[0].1.contains("\"edition\" is 1; 0 is expected"));
-    assert!(
-        found[1].1.contains("\"title\"") && found[1].1.contains("\"stage\""),
-        "{found:?}"
-    );
+    assert!(found[1].1.contains("\"title\"") && found[1].1.contains("\"stage\""), "{found:?}");
 }
 
 #[test]
 fn a_schema_that_cannot_be_used_says_why() {
-    for text in [
-        "{",
-        r#"{"type": "wood"}"#,
-        r#"{"$ref": "https://example.org/other.json"}"#,
-    ] {
+    for text in ["{", r#"{"type": "wood"}"#, r#"{"$ref": "https://example.org/other.json"}"#] {
         let fault = Schema::compile(text).expect_err("it is no schema");
         assert!(fault.to_string().starts_with("The schema "), "{fault}");
     }

@@ -66,13 +66,7 @@ pub fn review<'d>(
     let stage = options.stage.unwrap_or_else(|| design.project.stage());
     let mut answers = Vec::new();
     for (position, rule) in ruleset.rules.iter().enumerate() {
-        let asking = Asking {
-            book: &book,
-            rule,
-            position,
-            stage,
-            on: &options.on,
-        };
+        let asking = Asking { book: &book, rule, position, stage, on: &options.on };
         let walk = rule.card.about.walk(design);
         for authority in authorities(design, rule) {
             if walk.subjects.is_empty() {
@@ -81,12 +75,7 @@ pub fn review<'d>(
             answers.extend(walk.subjects.iter().map(|at| asking.subject(*at, &authority)));
         }
     }
-    Review {
-        book,
-        ruleset,
-        stage,
-        answers,
-    }
+    Review { book, ruleset, stage, answers }
 }
 
 /// An authority a rule answers to.
@@ -120,17 +109,9 @@ fn authorities(design: &Design, rule: &Rule) -> Vec<Chosen> {
         Some(missing) if missing.kind == MissingKind::None => vec![Chosen::Nobody],
         Some(missing) => {
             let what = format!("no authority is chosen for {}", matter.name());
-            vec![Chosen::Unknown(Gap::at(
-                GapKind::NoAuthority,
-                what,
-                missing.origin,
-            ))]
+            vec![Chosen::Unknown(Gap::at(GapKind::NoAuthority, what, missing.origin))]
         }
-        None => list
-            .items()
-            .iter()
-            .map(|reference| known(matter, reference))
-            .collect(),
+        None => list.items().iter().map(|reference| known(matter, reference)).collect(),
     }
 }
 
@@ -144,9 +125,7 @@ fn held_to(design: &Design, matter: Matter) -> &List<Reference> {
 }
 
 fn known(matter: Matter, reference: &Reference) -> Chosen {
-    let position = AUTHORITIES
-        .iter()
-        .position(|a| a.matter == matter && a.id == reference.name());
+    let position = AUTHORITIES.iter().position(|a| a.matter == matter && a.id == reference.name());
     match position {
         Some(at) => Chosen::Table(at as u16),
         None => {
@@ -162,16 +141,9 @@ fn known(matter: Matter, reference: &Reference) -> Chosen {
 
 /// No subjects: not assessed when a list is not stated, does not apply when it is said to be empty.
 fn none_of(missing: &[Missing]) -> Known<Check> {
-    let open: Vec<Gap> = missing
-        .iter()
-        .filter(|m| m.kind != MissingKind::None)
-        .map(|m| Gap::from(*m))
-        .collect();
-    if open.is_empty() {
-        Ok(Check::AllOf(Vec::new()))
-    } else {
-        Err(Gaps(open))
-    }
+    let open: Vec<Gap> =
+        missing.iter().filter(|m| m.kind != MissingKind::None).map(|m| Gap::from(*m)).collect();
+    if open.is_empty() { Ok(Check::AllOf(Vec::new())) } else { Err(Gaps(open)) }
 }
 
 struct Asking<'a, 'd> {
@@ -184,10 +156,7 @@ struct Asking<'a, 'd> {
 
 impl Asking<'_, '_> {
     fn case(&self, authority: &Chosen) -> Case {
-        Case {
-            authority: authority.position(),
-            ..self.rule.card.case
-        }
+        Case { authority: authority.position(), ..self.rule.card.case }
     }
 
     fn subject(&self, at: Subject, authority: &Chosen) -> Answer {
@@ -208,22 +177,14 @@ impl Asking<'_, '_> {
         let design = self.book.design();
         let key = subject.map_or_else(|| card.about.name().to_owned(), |s| s.key(design));
         let open = matches!(verdict.outcome, Outcome::Short | Outcome::NotAssessed);
-        let variance = if open {
-            covering(design, &card.id, &key, position, self.on)
-        } else {
-            None
-        };
+        let variance = if open { covering(design, &card.id, &key, position, self.on) } else { None };
         let accepted = variance.is_some_and(|(_, expired)| !expired);
         Answer {
             rule: self.position,
             subject,
             authority: position,
             case: self.case(authority),
-            outcome: if accepted {
-                Outcome::Variance
-            } else {
-                verdict.outcome
-            },
+            outcome: if accepted { Outcome::Variance } else { verdict.outcome },
             without_variance: verdict.outcome,
             owed: self.stage >= card.stage,
             deciding: verdict.deciding,

@@ -48,10 +48,7 @@ pub struct Ruleset {
 impl Ruleset {
     /// A ruleset of rules as they stand.
     pub fn new(rules: Vec<Rule>) -> Self {
-        Ruleset {
-            rules,
-            ..Ruleset::default()
-        }
+        Ruleset { rules, ..Ruleset::default() }
     }
 
     /// The position of a rule by its id.
@@ -89,17 +86,10 @@ impl Ruleset {
             let Some(reason) = reason.filter(|r| !r.trim().is_empty()) else {
                 return Err(format!("{rule}, {name}: loosening a limit needs a reason"));
             };
-            let annex = value
-                .by
-                .and_then(|by| self.annexes.get(usize::from(by)))
-                .map(|a| a.name.clone());
+            let annex = value.by.and_then(|by| self.annexes.get(usize::from(by))).map(|a| a.name.clone());
             self.loosened.push(Loosened {
                 rule: rule.to_owned(),
-                limit: if row.is_empty() {
-                    name.to_owned()
-                } else {
-                    format!("{name}, {row}")
-                },
+                limit: if row.is_empty() { name.to_owned() } else { format!("{name}, {row}") },
                 from: now,
                 to: value.value,
                 reason: reason.to_owned(),

@@ -11,9 +11,7 @@ pub(crate) fn covering(
     authority: Option<u16>,
     on: &str,
 ) -> Option<(usize, bool)> {
-    let authority = authority
-        .and_then(|at| AUTHORITIES.get(usize::from(at)))
-        .map(|a| a.id);
+    let authority = authority.and_then(|at| AUTHORITIES.get(usize::from(at))).map(|a| a.id);
     let names = |variance: &haulout_model::variance::Variance| {
         let same_authority = match variance.authority.words() {
             Some(words) => Some(words) == authority,
@@ -30,9 +28,5 @@ pub(crate) fn covering(
         // Dates of the form 2027-03-31 sort as they read; one without a last day is not valid on any.
         .map(|(at, v)| (at, v.until.words().is_none_or(|until| until < on)))
         .collect();
-    found
-        .iter()
-        .copied()
-        .find(|(_, expired)| !expired)
-        .or(found.first().copied())
+    found.iter().copied().find(|(_, expired)| !expired).or(found.first().copied())
 }

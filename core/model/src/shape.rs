@@ -77,6 +77,7 @@ impl Drawn {
 }
 
 /// What an outline is made of.
+#[allow(clippy::large_enum_variant, reason = "a shape stands in a box wherever it is kept")]
 #[derive(Debug, Clone)]
 pub enum Shape {
     /// Drawn in its own numbers: one root for the whole of it.

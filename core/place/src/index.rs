@@ -18,14 +18,8 @@ pub struct LineIndex {
 impl LineIndex {
     /// Reads the text once.
     pub fn new(text: &str) -> Self {
-        let after_breaks = text
-            .bytes()
-            .enumerate()
-            .filter(|(_, b)| *b == b'\n')
-            .map(|(i, _)| i as u32 + 1);
-        LineIndex {
-            starts: std::iter::once(0).chain(after_breaks).collect(),
-        }
+        let after_breaks = text.bytes().enumerate().filter(|(_, b)| *b == b'\n').map(|(i, _)| i as u32 + 1);
+        LineIndex { starts: std::iter::once(0).chain(after_breaks).collect() }
     }
 
     /// Line and column of `byte`; a byte past the end is taken as the end, one inside a character as its beginning.
@@ -36,10 +30,7 @@ impl LineIndex {
         }
         let line = self.starts.partition_point(|s| *s as usize <= byte) - 1;
         let column = text[self.starts[line] as usize..byte].chars().count() as u32 + 1;
-        Position {
-            line: line as u32 + 1,
-            column,
-        }
+        Position { line: line as u32 + 1, column }
     }
 
     /// First byte of `line` (from 1), if the text has so many lines.

@@ -53,10 +53,7 @@ impl Pointer {
 
     /// The reference tokens, unescaped, in order.
     pub fn tokens(&self) -> impl Iterator<Item = String> + '_ {
-        self.0
-            .split('/')
-            .skip(1)
-            .map(|t| t.replace("~1", "/").replace("~0", "~"))
+        self.0.split('/').skip(1).map(|t| t.replace("~1", "/").replace("~0", "~"))
     }
 
     /// Whether `inner` is this place or lies below it.
@@ -104,9 +101,6 @@ mod tests {
     fn a_string_that_is_no_pointer_is_given_back() {
         assert_eq!(Pointer::parse("pools"), Err("pools".to_owned()));
         assert_eq!(Pointer::parse("/a~2"), Err("/a~2".to_owned()));
-        assert_eq!(
-            Pointer::parse("/a~1b").map(|p| p.to_string()),
-            Ok("/a~1b".to_owned())
-        );
+        assert_eq!(Pointer::parse("/a~1b").map(|p| p.to_string()), Ok("/a~1b".to_owned()));
     }
 }

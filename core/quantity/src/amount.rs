@@ -60,9 +60,7 @@ impl Amount {
     /// # Errors
     /// Unless both have one dimension.
     pub fn min(self, other: Self) -> Result<Self, DimensionClash> {
-        self.alike(other, "cannot be compared with", |a, b| {
-            if a.is_nan() || a < b { a } else { b }
-        })
+        self.alike(other, "cannot be compared with", |a, b| if a.is_nan() || a < b { a } else { b })
     }
 
     /// The greater; a NaN on either side gives NaN.
@@ -70,9 +68,7 @@ impl Amount {
     /// # Errors
     /// Unless both have one dimension.
     pub fn max(self, other: Self) -> Result<Self, DimensionClash> {
-        self.alike(other, "cannot be compared with", |a, b| {
-            if a.is_nan() || a > b { a } else { b }
-        })
+        self.alike(other, "cannot be compared with", |a, b| if a.is_nan() || a > b { a } else { b })
     }
 
     /// Which is greater; `None` beside a NaN.
@@ -90,9 +86,7 @@ impl Amount {
     /// When an exponent leaves ±127.
     pub fn checked_mul(self, other: Self) -> Result<Self, DimensionClash> {
         let dimension = self.dimension.times(other.dimension);
-        self.within_bounds(dimension, |i| {
-            i16::from(self.dimension.0[i]) + i16::from(other.dimension.0[i])
-        })?;
+        self.within_bounds(dimension, |i| i16::from(self.dimension.0[i]) + i16::from(other.dimension.0[i]))?;
         Ok(Amount::new(self.si * other.si, dimension))
     }
 
@@ -102,9 +96,7 @@ impl Amount {
     /// When an exponent leaves ±127.
     pub fn checked_div(self, other: Self) -> Result<Self, DimensionClash> {
         let dimension = self.dimension.over(other.dimension);
-        self.within_bounds(dimension, |i| {
-            i16::from(self.dimension.0[i]) - i16::from(other.dimension.0[i])
-        })?;
+        self.within_bounds(dimension, |i| i16::from(self.dimension.0[i]) - i16::from(other.dimension.0[i]))?;
         Ok(Amount::new(self.si / other.si, dimension))
     }
 
@@ -114,9 +106,7 @@ impl Amount {
     /// When an exponent leaves ±127.
     pub fn pow(self, exponent: i8) -> Result<Self, DimensionClash> {
         let dimension = self.dimension.power(exponent);
-        self.within_bounds(dimension, |i| {
-            i16::from(self.dimension.0[i]) * i16::from(exponent)
-        })?;
+        self.within_bounds(dimension, |i| i16::from(self.dimension.0[i]) * i16::from(exponent))?;
         Ok(Amount::new(libm::pow(self.si, f64::from(exponent)), dimension))
     }
 
@@ -126,11 +116,7 @@ impl Amount {
     /// When an exponent of the dimension is odd.
     pub fn sqrt(self) -> Result<Self, DimensionClash> {
         let dimension = self.dimension.root(2).ok_or_else(|| DimensionClash {
-            message: format!(
-                "{} has no square root: {} is no square",
-                self.dimension.name(),
-                self.dimension
-            ),
+            message: format!("{} has no square root: {} is no square", self.dimension.name(), self.dimension),
         })?;
         Ok(Amount::new(self.si.sqrt(), dimension))
     }
@@ -151,10 +137,7 @@ impl Amount {
         if (0..got.0.len()).all(|i| i16::from(got.0[i]) == exact(i)) {
             return Ok(());
         }
-        let message = format!(
-            "the powers of {} grow beyond ±127: check the exponent",
-            self.dimension.name()
-        );
+        let message = format!("the powers of {} grow beyond ±127: check the exponent", self.dimension.name());
         Err(DimensionClash { message })
     }
 }
@@ -185,10 +168,7 @@ mod tests {
     fn like_goes_with_like() {
         assert_eq!(SIDE.checked_add(SIDE), Ok(Amount::new(6.0, Dimension::LENGTH)));
         assert_eq!(SIDE.checked_sub(SIDE), Ok(Amount::new(0.0, Dimension::LENGTH)));
-        assert_eq!(
-            SIDE.min(Amount::new(2.0, Dimension::LENGTH)),
-            Ok(Amount::new(2.0, Dimension::LENGTH))
-        );
+        assert_eq!(SIDE.min(Amount::new(2.0, Dimension::LENGTH)), Ok(Amount::new(2.0, Dimension::LENGTH)));
         assert_eq!(SIDE.max(Amount::new(2.0, Dimension::LENGTH)), Ok(SIDE));
         assert_eq!(SIDE.compare(SIDE), Ok(Some(std::cmp::Ordering::Equal)));
     }
@@ -209,14 +189,8 @@ mod tests {
         assert_eq!(volume, Amount::new(27.0, Dimension::VOLUME));
         assert_eq!(volume.checked_div(HOUR), Ok(Amount::new(0.0075, Dimension::FLOW)));
         assert_eq!(SIDE.checked_mul(SIDE).and_then(Amount::sqrt), Ok(SIDE));
-        assert_eq!(
-            volume.sqrt().expect_err("odd").message,
-            "a volume has no square root: m³ is no square"
-        );
-        assert_eq!(
-            SIDE.pow(-1),
-            Ok(Amount::new(1.0 / 3.0, Dimension::AREA_PER_VOLUME))
-        );
+        assert_eq!(volume.sqrt().expect_err("odd").message, "a volume has no square root: m³ is no square");
+        assert_eq!(SIDE.pow(-1), Ok(Amount::new(1.0 / 3.0, Dimension::AREA_PER_VOLUME)));
     }
 
     #[test]

@@ -17,12 +17,7 @@ pub enum Basis {
 
 impl Basis {
     /// All four, strong to weak.
-    pub const ALL: [Basis; 4] = [
-        Basis::Published,
-        Basis::Reported,
-        Basis::CommonPractice,
-        Basis::Recalled,
-    ];
+    pub const ALL: [Basis; 4] = [Basis::Published, Basis::Reported, Basis::CommonPractice, Basis::Recalled];
 
     /// The word for it on a page: "published", "reported", "common practice", "recalled".
     pub const fn name(self) -> &'static str {
@@ -57,9 +52,6 @@ mod tests {
         assert_eq!(Basis::Published.max(Basis::Recalled), Basis::Recalled);
         assert_eq!(Basis::Reported.max(Basis::Published), Basis::Reported);
         assert!(Basis::ALL.is_sorted());
-        assert_eq!(
-            Basis::ALL.map(Basis::name),
-            ["published", "reported", "common practice", "recalled"]
-        );
+        assert_eq!(Basis::ALL.map(Basis::name), ["published", "reported", "common practice", "recalled"]);
     }
 }

@@ -156,16 +156,12 @@ impl Dimension {
 
     /// The trade's word for it with its article, "a length", if it has one.
     pub fn trade_name(self) -> Option<&'static str> {
-        NAMES
-            .iter()
-            .find(|(dimension, _)| *dimension == self)
-            .map(|(_, name)| *name)
+        NAMES.iter().find(|(dimension, _)| *dimension == self).map(|(_, name)| *name)
     }
 
     /// The trade's word for it with its article ("a length"), or else its SI unit ("a quantity in kg·m⁻²·s⁻³").
     pub fn name(self) -> String {
-        self.trade_name()
-            .map_or_else(|| format!("a quantity in {self}"), str::to_owned)
+        self.trade_name().map_or_else(|| format!("a quantity in {self}"), str::to_owned)
     }
 }
 
@@ -225,11 +221,7 @@ impl fmt::Display for Dimension {
         }
         let bases = ["m", "kg", "s", "A", "K", "mol", "cd"];
         let mut first = true;
-        for (symbol, exponent) in bases
-            .into_iter()
-            .zip(self.0)
-            .filter(|(_, exponent)| *exponent != 0)
-        {
+        for (symbol, exponent) in bases.into_iter().zip(self.0).filter(|(_, exponent)| *exponent != 0) {
             if !first {
                 f.write_str("·")?;
             }
@@ -262,16 +254,10 @@ mod tests {
     fn arithmetic_of_exponents() {
         assert_eq!(Dimension::LENGTH.power(3).over(Dimension::TIME), Dimension::FLOW);
         assert_eq!(Dimension::AREA.root(2), Some(Dimension::LENGTH));
-        assert_eq!(
-            Dimension::AREA.root(-2),
-            Some(Dimension::NUMBER.over(Dimension::LENGTH))
-        );
+        assert_eq!(Dimension::AREA.root(-2), Some(Dimension::NUMBER.over(Dimension::LENGTH)));
         assert_eq!(Dimension::VOLUME.root(2), None);
         assert_eq!(Dimension::VOLUME.root(0), None);
-        assert_eq!(
-            Dimension([-128, 0, 0, 0, 0, 0, 0]).root(-1),
-            Some(Dimension([127, 0, 0, 0, 0, 0, 0]))
-        );
+        assert_eq!(Dimension([-128, 0, 0, 0, 0, 0, 0]).root(-1), Some(Dimension([127, 0, 0, 0, 0, 0, 0])));
         assert!(Dimension::FLOW.over(Dimension::FLOW).is_number());
     }
 
@@ -297,22 +283,14 @@ mod tests {
     #[test]
     fn every_dimension_has_one_name() {
         for (i, (dimension, name)) in NAMES.iter().enumerate() {
-            assert!(
-                NAMES[i + 1..]
-                    .iter()
-                    .all(|(other, word)| other != dimension && word != name),
-                "{name}"
-            );
+            assert!(NAMES[i + 1..].iter().all(|(other, word)| other != dimension && word != name), "{name}");
         }
     }
 
     #[test]
     fn unnamed_dimensions_are_spelt_in_si() {
         assert_eq!(Dimension::FLOW.name(), "a flow");
-        assert_eq!(
-            Dimension([2, 1, -12, 0, 0, 0, 0]).name(),
-            "a quantity in m²·kg·s⁻¹²"
-        );
+        assert_eq!(Dimension([2, 1, -12, 0, 0, 0, 0]).name(), "a quantity in m²·kg·s⁻¹²");
         assert_eq!(Dimension::NUMBER.to_string(), "1");
     }
 }

@@ -11,9 +11,7 @@ static BY_SPELLING: LazyLock<Vec<(Vec<u8>, &'static Unit)>> = LazyLock::new(|| {
     let mut all: Vec<_> = UNITS
         .iter()
         .flat_map(|unit| {
-            std::iter::once(&unit.symbol)
-                .chain(unit.spellings)
-                .map(move |spelling| (*spelling, unit))
+            std::iter::once(&unit.symbol).chain(unit.spellings).map(move |spelling| (*spelling, unit))
         })
         .filter_map(|(spelling, unit)| Some((Spelling::of(spelling)?.as_bytes().to_vec(), unit)))
         .collect();
@@ -28,9 +26,7 @@ pub fn unit(spelling: &str) -> Option<&'static Unit> {
 }
 
 fn find(form: &[u8]) -> Option<&'static Unit> {
-    let at = BY_SPELLING
-        .binary_search_by(|(known, _)| known.as_slice().cmp(form))
-        .ok()?;
+    let at = BY_SPELLING.binary_search_by(|(known, _)| known.as_slice().cmp(form)).ok()?;
     Some(BY_SPELLING[at].1)
 }
 
@@ -45,10 +41,7 @@ static REFUSED_FORMS: LazyLock<Vec<(Vec<u8>, &'static Refused)>> = LazyLock::new
 /// The entry for a spelling with more than one reading.
 pub(crate) fn refused(spelling: &str) -> Option<&'static Refused> {
     let form = Spelling::of(spelling)?;
-    REFUSED_FORMS
-        .iter()
-        .find(|(known, _)| known == form.as_bytes())
-        .map(|(_, entry)| *entry)
+    REFUSED_FORMS.iter().find(|(known, _)| known == form.as_bytes()).map(|(_, entry)| *entry)
 }
 
 /// The known symbol nearest to a spelling, those of the expected dimension first among equals; `None` if none is near.
@@ -60,17 +53,11 @@ pub(crate) fn nearest(spelling: &str, expect: Dimension) -> Option<&'static str>
             return None;
         }
         let same_but_case = unit.symbol.eq_ignore_ascii_case(spelling);
-        let steps = if same_but_case {
-            0
-        } else {
-            strsim::osa_distance(unit.symbol, spelling)
-        };
+        let steps = if same_but_case { 0 } else { strsim::osa_distance(unit.symbol, spelling) };
         (steps <= allowed).then_some((steps, unit.dimension != expect, unit.symbol))
     };
-    let (steps, elsewhere, symbol) = UNITS
-        .iter()
-        .filter_map(steps_to)
-        .min_by_key(|found| (found.0, found.1))?;
+    let (steps, elsewhere, symbol) =
+        UNITS.iter().filter_map(steps_to).min_by_key(|found| (found.0, found.1))?;
     // A short symbol is one step from nearly everything: then only the expected dimension is worth offering.
     let near = steps <= spelling.chars().count() / 3 || !elsewhere;
     near.then_some(symbol)
@@ -112,11 +99,7 @@ pub fn unit_for(dimension: Dimension, system: System) -> &'static Unit {
 ///
 /// Not °C or °F: "2 °C" for a rise of two degrees, read back as a temperature, would be 275.15 K.
 pub fn difference_unit(system: System) -> &'static Unit {
-    let symbol = if system == System::Us {
-        "°F difference"
-    } else {
-        "K"
-    };
+    let symbol = if system == System::Us { "°F difference" } else { "K" };
     unit(symbol).unwrap_or(&UNITS[0])
 }
 
@@ -133,11 +116,7 @@ mod tests {
             assert!(!same, "{} and {}", pair[0].1.symbol, pair[1].1.symbol);
         }
         let spellings: usize = UNITS.iter().map(|unit| 1 + unit.spellings.len()).sum();
-        assert_eq!(
-            BY_SPELLING.len(),
-            spellings,
-            "a spelling is too long for its form"
-        );
+        assert_eq!(BY_SPELLING.len(), spellings, "a spelling is too long for its form");
     }
 
     #[test]
@@ -145,11 +124,7 @@ mod tests {
         for entry in REFUSED {
             assert!(unit(entry.spelling).is_none(), "{}", entry.spelling);
             assert!(refused(entry.spelling).is_some());
-            assert!(
-                entry.instead.iter().all(|offer| unit(offer).is_some()),
-                "{}",
-                entry.spelling
-            );
+            assert!(entry.instead.iter().all(|offer| unit(offer).is_some()), "{}", entry.spelling);
         }
     }
 

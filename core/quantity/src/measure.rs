@@ -23,22 +23,11 @@ pub trait Measure: Copy + 'static {
 }
 
 impl<D: Exponents + ?Sized + 'static> Measure for Quantity<D, SI<f64>, f64> {
-    const DIMENSION: Dimension = Dimension([
-        D::L::I8,
-        D::M::I8,
-        D::T::I8,
-        D::I::I8,
-        D::Th::I8,
-        D::N::I8,
-        D::J::I8,
-    ]);
+    const DIMENSION: Dimension =
+        Dimension([D::L::I8, D::M::I8, D::T::I8, D::I::I8, D::Th::I8, D::N::I8, D::J::I8]);
 
     fn from_si(value: f64) -> Self {
-        Quantity {
-            dimension: PhantomData,
-            units: PhantomData,
-            value,
-        }
+        Quantity { dimension: PhantomData, units: PhantomData, value }
     }
 
     fn si(self) -> f64 {

@@ -30,11 +30,7 @@ pub fn print_feet_and_inches(si: f64) -> String {
     let all = sixteenths as u64;
     let (feet, inches, parts) = (all / 192, all % 192 / 16, all % 16);
     let sign = if si < 0.0 && all > 0 { "-" } else { "" };
-    let feet = if feet == 0 {
-        String::new()
-    } else {
-        format!("{feet} ft ")
-    };
+    let feet = if feet == 0 { String::new() } else { format!("{feet} ft ") };
     let shift = parts.trailing_zeros().min(4);
     let (top, bottom) = (parts >> shift, 16 >> shift);
     match (inches, parts) {
@@ -46,11 +42,7 @@ pub fn print_feet_and_inches(si: f64) -> String {
 }
 
 fn with_symbol(number: String, unit: &Unit) -> String {
-    if unit.symbol.is_empty() {
-        number
-    } else {
-        format!("{number} {}", unit.symbol)
-    }
+    if unit.symbol.is_empty() { number } else { format!("{number} {}", unit.symbol) }
 }
 
 fn significant(value: f64, digits: u32) -> String {
@@ -60,11 +52,7 @@ fn significant(value: f64, digits: u32) -> String {
     }
     // Rounding comes first: 9.996 with three digits is 10.0, not 10.00.
     let scientific = format!("{value:.*e}", digits - 1);
-    let exponent = scientific
-        .rsplit('e')
-        .next()
-        .and_then(|power| power.parse::<i32>().ok())
-        .unwrap_or(0);
+    let exponent = scientific.rsplit('e').next().and_then(|power| power.parse::<i32>().ok()).unwrap_or(0);
     if !(-4..7).contains(&exponent) {
         return scientific;
     }
@@ -73,9 +61,7 @@ fn significant(value: f64, digits: u32) -> String {
         return format!("{value:.*}", decimals as usize);
     }
     // Fewer digits than the whole part has: the rest are zeros.
-    scientific
-        .parse::<f64>()
-        .map_or(scientific, |rounded| format!("{rounded:.0}"))
+    scientific.parse::<f64>().map_or(scientific, |rounded| format!("{rounded:.0}"))
 }
 
 /// "-0.00" is printed as "0.00".

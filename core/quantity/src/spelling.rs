@@ -75,14 +75,8 @@ const WORDS: &[(&str, &str)] = &[
 impl Spelling {
     /// Brings a spelling to its form; `None` when it is longer than any unit's.
     pub(crate) fn of(text: &str) -> Option<Self> {
-        let mut form = Spelling {
-            bytes: [0; 48],
-            len: 0,
-            word: 0,
-            gap: false,
-            country: None,
-            too_long: false,
-        };
+        let mut form =
+            Spelling { bytes: [0; 48], len: 0, word: 0, gap: false, country: None, too_long: false };
         for c in text.chars() {
             form.take(c);
         }
@@ -131,9 +125,7 @@ impl Spelling {
     }
 
     fn ends_in_unit(&self) -> bool {
-        self.as_bytes()
-            .last()
-            .is_some_and(|b| b.is_ascii_alphanumeric() || *b == b')')
+        self.as_bytes().last().is_some_and(|b| b.is_ascii_alphanumeric() || *b == b')')
     }
 
     /// A word is complete: its short form takes its place, and a country in front ("US gal") goes behind.
@@ -142,10 +134,7 @@ impl Spelling {
             return;
         }
         let word = &self.bytes[self.word..self.len];
-        let short = WORDS
-            .iter()
-            .find(|(long, _)| long.as_bytes() == word)
-            .map(|(_, short)| *short);
+        let short = WORDS.iter().find(|(long, _)| long.as_bytes() == word).map(|(_, short)| *short);
         if let Some(short) = short {
             self.len = self.word;
             if short == "/" && self.as_bytes().last() == Some(&b'.') {
@@ -153,11 +142,7 @@ impl Spelling {
             }
             self.push(short);
         }
-        let country = if &self.bytes[..self.len] == b"US" {
-            "(US)"
-        } else {
-            "(UK)"
-        };
+        let country = if &self.bytes[..self.len] == b"US" { "(US)" } else { "(UK)" };
         if at_gap && self.word == 0 && matches!(self.as_bytes(), b"US" | b"UK") {
             self.country = Some(country);
             self.len = 0;
@@ -185,23 +170,9 @@ mod tests {
     #[test]
     fn spellings_of_one_unit_have_one_form() {
         let table: &[(&str, &[&str])] = &[
-            (
-                "m3/h",
-                &["m³/h", "m^3/h", "m3 / h", "m3 per hour", "m³ per hr", "m3/hour"],
-            ),
-            (
-                "gal(US)/h",
-                &[
-                    "gal (US) / h",
-                    "US gal/h",
-                    "US gallons per hour",
-                    "gal(US) per hour",
-                ],
-            ),
-            (
-                "gal(UK)/min",
-                &["imp gal/min", "gal(imp)/min", "UK gallons per minute"],
-            ),
+            ("m3/h", &["m³/h", "m^3/h", "m3 / h", "m3 per hour", "m³ per hr", "m3/hour"]),
+            ("gal(US)/h", &["gal (US) / h", "US gal/h", "US gallons per hour", "gal(US) per hour"]),
+            ("gal(UK)/min", &["imp gal/min", "gal(imp)/min", "UK gallons per minute"]),
             ("gpm(US)", &["US gpm", "gpm (US)"]),
             ("fl.oz(US)", &["US fl oz", "fl oz (US)", "fl. oz(US)"]),
             ("W/(m2.K)", &["W/(m² K)", "W/(m²·K)", "W / (m^2 * K)"]),

@@ -22,37 +22,16 @@ pub struct Value {
 impl Value {
     /// A length in metres, printed in centimetres.
     pub const fn length(what: &'static str, value: f64, basis: Basis, source: &'static str) -> Self {
-        Value {
-            what,
-            value,
-            unit: "cm",
-            dimension: Dimension::LENGTH,
-            basis,
-            source,
-        }
+        Value { what, value, unit: "cm", dimension: Dimension::LENGTH, basis, source }
     }
 
     /// A temperature given in °C.
     pub const fn celsius(what: &'static str, value: f64, basis: Basis, source: &'static str) -> Self {
-        Value {
-            what,
-            value: value + 273.15,
-            unit: "°C",
-            dimension: Dimension::TEMPERATURE,
-            basis,
-            source,
-        }
+        Value { what, value: value + 273.15, unit: "°C", dimension: Dimension::TEMPERATURE, basis, source }
     }
 
     /// A number without dimension.
     pub const fn number(what: &'static str, value: f64, basis: Basis, source: &'static str) -> Self {
-        Value {
-            what,
-            value,
-            unit: "",
-            dimension: Dimension::NUMBER,
-            basis,
-            source,
-        }
+        Value { what, value, unit: "", dimension: Dimension::NUMBER, basis, source }
     }
 }

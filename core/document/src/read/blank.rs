@@ -25,11 +25,7 @@ impl Reader<'_> {
         } else if let Some(inside) = rest.strip_prefix("/*") {
             let end = inside.find("*/");
             end.ok_or_else(|| {
-                self.stop(
-                    start,
-                    start + 2,
-                    "This comment is never closed; and JSON has no comments.",
-                )
+                self.stop(start, start + 2, "This comment is never closed; and JSON has no comments.")
             })? + 4
         } else {
             return Err(self.stop(
@@ -55,10 +51,7 @@ impl Reader<'_> {
     fn unfit(&self, expected: &str) -> Stop {
         let (place, found) = self.here();
         if !found.is_empty() {
-            return Stop(Problem::new(
-                place,
-                format!("{found} stands here, where {expected}."),
-            ));
+            return Stop(Problem::new(place, format!("{found} stands here, where {expected}.")));
         }
         let mut problem = Problem::new(place, format!("The file ends here, where {expected}."));
         if let Some(open) = self.open.last() {
@@ -79,10 +72,7 @@ impl Reader<'_> {
     }
 
     pub(super) fn no_colon(&self, key: Span) -> Stop {
-        self.unfit(&format!(
-            "a colon is expected after the key {}",
-            key.of(self.text)
-        ))
+        self.unfit(&format!("a colon is expected after the key {}", key.of(self.text)))
     }
 
     pub(super) fn no_comma(&self) -> Stop {
@@ -91,9 +81,8 @@ impl Reader<'_> {
             Some("{") => ("object", "}"),
             _ => ("list", "]"),
         };
-        let Stop(mut problem) = self.unfit(&format!(
-            "a comma or the end of the {what}, {bracket}, is expected"
-        ));
+        let Stop(mut problem) =
+            self.unfit(&format!("a comma or the end of the {what}, {bracket}, is expected"));
         if let (Some(record), true) = (last, problem.also.is_empty()) {
             let start = record.span.start;
             problem = problem.with(Span::new(start, start + 1), format!("the {what} begins here"));

@@ -23,10 +23,7 @@ impl Reader<'_> {
         let Some(first) = self.first_place(&name, key) else {
             return Ok(());
         };
-        let message = format!(
-            "The key {} stands twice in this object; keep one of the two.",
-            key.of(text)
-        );
+        let message = format!("The key {} stands twice in this object; keep one of the two.", key.of(text));
         self.note(Problem::new(key, message).with(first, "it stands here first"))
     }
 
@@ -55,9 +52,7 @@ impl Reader<'_> {
     fn table(&self, node: u32) -> HashMap<String, Span> {
         let mut table = HashMap::new();
         for key in self.keys_of(node) {
-            table
-                .entry(unescaped(key.of(self.text)).into_owned())
-                .or_insert(key);
+            table.entry(unescaped(key.of(self.text)).into_owned()).or_insert(key);
         }
         table
     }
@@ -66,22 +61,14 @@ impl Reader<'_> {
     pub(super) fn bare_key(&mut self) -> Result<(), Stop> {
         let start = self.at;
         let rest = &self.text[start..];
-        let length = rest
-            .find(|c: char| !(c.is_alphanumeric() || matches!(c, '_' | '$' | '-')))
-            .unwrap_or(rest.len());
+        let length =
+            rest.find(|c: char| !(c.is_alphanumeric() || matches!(c, '_' | '$' | '-'))).unwrap_or(rest.len());
         let word = &rest[..length];
-        if length == 0
-            || !rest[length..]
-                .trim_start_matches([' ', '\t', '\n', '\r'])
-                .starts_with(':')
-        {
+        if length == 0 || !rest[length..].trim_start_matches([' ', '\t', '\n', '\r']).starts_with(':') {
             return Err(self.no_key());
         }
         self.at += length;
         let place = span(start, self.at);
-        self.note(Problem::new(
-            place,
-            format!("The key {word} stands without quotes; write \"{word}\"."),
-        ))
+        self.note(Problem::new(place, format!("The key {word} stands without quotes; write \"{word}\".")))
     }
 }

@@ -110,23 +110,16 @@ mod tests {
         for good in ["0", "-0", "10", "1.5", "0.5", "1e5", "1E+5", "1.25e-10"] {
             assert!(is_plain(good), "{good}");
         }
-        for bad in [
-            "", "-", "01", "-01", "1.", ".5", "+1", "1e", "1e+", "1.e5", "1x", "0x10", "--1",
-        ] {
+        for bad in ["", "-", "01", "-01", "1.", ".5", "+1", "1e", "1e+", "1.e5", "1x", "0x10", "--1"] {
             assert!(!is_plain(bad), "{bad}");
         }
     }
 
     #[test]
     fn a_slip_is_told_its_right_spelling() {
-        for (typed, better) in [
-            ("+1.5", "1.5"),
-            ("007", "7"),
-            (".5", "0.5"),
-            ("5.", "5"),
-            ("-.5e3", "-0.5e3"),
-            ("00", "0"),
-        ] {
+        for (typed, better) in
+            [("+1.5", "1.5"), ("007", "7"), (".5", "0.5"), ("5.", "5"), ("-.5e3", "-0.5e3"), ("00", "0")]
+        {
             assert_eq!(misspelt(typed).map(|(_, b)| b).as_deref(), Some(better));
         }
         for none in ["1e", "0x10", "1-2", "3m", ".", "+", "1.2.3"] {

@@ -108,10 +108,8 @@ impl Reader<'_> {
             self.problems.push(problem);
             return Ok(());
         }
-        let message = format!(
-            "{} Reading stops here, after {} problems.",
-            problem.message, self.limits.problems
-        );
+        let message =
+            format!("{} Reading stops here, after {} problems.", problem.message, self.limits.problems);
         Err(Stop(Problem { message, ..problem }))
     }
 
@@ -177,10 +175,7 @@ impl Reader<'_> {
         }
         let node = self.nodes.len() as u32;
         self.push(start, kind, 0);
-        self.open.push(Open {
-            node,
-            seen: Seen::default(),
-        });
+        self.open.push(Open { node, seen: Seen::default() });
         Ok(Next::First)
     }
 

@@ -36,9 +36,7 @@ impl Reader<'_> {
     }
 
     fn unclosed(&self, start: usize, control: Option<usize>) -> Stop {
-        let line_end = control
-            .filter(|at| matches!(self.bytes[*at], b'\n' | b'\r'))
-            .unwrap_or(self.at);
+        let line_end = control.filter(|at| matches!(self.bytes[*at], b'\n' | b'\r')).unwrap_or(self.at);
         let message = "The text that begins here is never closed; put the closing quote where it ends.";
         Stop(Problem::new(span(start, line_end), message))
     }

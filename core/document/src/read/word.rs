@@ -9,9 +9,7 @@ impl Reader<'_> {
     pub(super) fn word(&mut self) -> Result<Kind, Stop> {
         let start = self.at;
         let rest = &self.text[start..];
-        let length = rest
-            .find(|c: char| !(c.is_alphanumeric() || c == '_'))
-            .unwrap_or(rest.len());
+        let length = rest.find(|c: char| !(c.is_alphanumeric() || c == '_')).unwrap_or(rest.len());
         let word = &rest[..length];
         let end = start + length;
         let (kind, right) = match word {

@@ -30,19 +30,11 @@ pub(super) fn keys<'s>(trail: &Trail<'s>) -> Vec<&'s str> {
 }
 
 fn own(schema: &Value) -> impl Iterator<Item = &str> {
-    schema
-        .get("properties")
-        .and_then(Value::as_object)
-        .into_iter()
-        .flatten()
-        .map(|(key, _)| key.as_str())
+    schema.get("properties").and_then(Value::as_object).into_iter().flatten().map(|(key, _)| key.as_str())
 }
 
 fn beside<'s>(root: &'s Value, schema: &'s Value) -> Vec<&'s Value> {
-    let lists = ["allOf", "anyOf", "oneOf"]
-        .into_iter()
-        .filter_map(|k| schema.get(k)?.as_array())
-        .flatten();
+    let lists = ["allOf", "anyOf", "oneOf"].into_iter().filter_map(|k| schema.get(k)?.as_array()).flatten();
     let single = ["if", "then", "else"].into_iter().filter_map(|k| schema.get(k));
     let reference = schema.get("$ref").and_then(|r| referred(root, r));
     let mut all: Vec<&Value> = lists.chain(single).chain(reference).collect();
@@ -66,9 +58,5 @@ pub(super) fn nearest<'w>(typed: &str, words: &[&'w str]) -> Option<&'w str> {
 
 /// Case and the ways of joining words do not count.
 fn plain(word: &str) -> String {
-    word.chars()
-        .filter(|c| !matches!(c, '-' | '_' | ' '))
-        .take(80)
-        .flat_map(char::to_lowercase)
-        .collect()
+    word.chars().filter(|c| !matches!(c, '-' | '_' | ' ')).take(80).flat_map(char::to_lowercase).collect()
 }

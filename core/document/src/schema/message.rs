@@ -27,9 +27,7 @@ fn name(tree: &Tree, node: Node) -> String {
 
 fn capital(sentence: String) -> String {
     let mut chars = sentence.chars();
-    chars
-        .next()
-        .map_or_else(String::new, |c| c.to_uppercase().chain(chars).collect())
+    chars.next().map_or_else(String::new, |c| c.to_uppercase().chain(chars).collect())
 }
 
 /// The value as typed; an object or array by its kind and size.
@@ -39,10 +37,7 @@ fn typed(tree: &Tree, node: Node) -> String {
         Kind::Array if count == 0 => "an empty list".to_owned(),
         Kind::Array => format!("a list of {count}"),
         Kind::Object if count == 0 => "an empty object".to_owned(),
-        Kind::Object => format!(
-            "an object with {count} member{}",
-            if count == 1 { "" } else { "s" }
-        ),
+        Kind::Object => format!("an object with {count} member{}", if count == 1 { "" } else { "s" }),
         _ => short(tree.typed(node)),
     }
 }
@@ -166,11 +161,7 @@ pub(super) fn no_form(
     expected.sort_by_key(|k| std::cmp::Reverse(*k));
     expected.dedup();
     expected.reverse();
-    trail.with_hint(capital(wrong_kind(
-        &name(tree, node),
-        &typed(tree, node),
-        &expected,
-    )))
+    trail.with_hint(capital(wrong_kind(&name(tree, node), &typed(tree, node), &expected)))
 }
 
 /// A key the schema does not know at this place.
@@ -181,9 +172,7 @@ pub(super) fn unknown_key(tree: &Tree, object: Node, key: &str, known: &[&str], 
         .pointer("/patternProperties/^x-")
         .map_or("", |_| " A key of your own begins with \"x-\".");
     if known.contains(&key) {
-        return trail.with_hint(format!(
-            "The key \"{key}\" is not used with what else is said in {place}."
-        ));
+        return trail.with_hint(format!("The key \"{key}\" is not used with what else is said in {place}."));
     }
     let way_out = match nearest(key, known) {
         Some(near) => format!("\"{near}\" comes nearest."),
@@ -194,8 +183,5 @@ pub(super) fn unknown_key(tree: &Tree, object: Node, key: &str, known: &[&str], 
             format!("Known there: {}{more}.", listed.join(", "))
         }
     };
-    format!(
-        "The key \"{}\" is not known in {place}. {way_out}{own}",
-        short(key)
-    )
+    format!("The key \"{}\" is not known in {place}. {way_out}{own}", short(key))
 }

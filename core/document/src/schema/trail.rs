@@ -18,11 +18,7 @@ impl<'s> Trail<'s> {
         let path = tokens(error.evaluation_path().as_str());
         let object = root.pointer(holder(error.schema_path().as_str())).unwrap_or(root);
         let own = object.get("hint").and_then(Value::as_str);
-        Trail {
-            root,
-            object,
-            hint: own.or_else(|| hint_along(root, &path)),
-        }
+        Trail { root, object, hint: own.or_else(|| hint_along(root, &path)) }
     }
 
     /// The sentence, followed by the hint if there is one.
@@ -40,9 +36,7 @@ fn holder(path: &str) -> &str {
 }
 
 fn tokens(path: &str) -> Vec<String> {
-    Pointer::parse(path)
-        .map(|p| p.tokens().collect())
-        .unwrap_or_default()
+    Pointer::parse(path).map(|p| p.tokens().collect()).unwrap_or_default()
 }
 
 /// The innermost hint among the schema objects that speak of the same value; one about the value around it is dropped.

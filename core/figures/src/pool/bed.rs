@@ -118,7 +118,12 @@ pub(crate) fn piece(
 }
 
 /// The level of a piece of bed: stated, or its depth below the normal water level.
-pub(crate) fn bed_level(sheet: Sheet<'_>, at: Subject, bed: &Level, depth: &Number<Length>) -> Known<Line<Length>> {
+pub(crate) fn bed_level(
+    sheet: Sheet<'_>,
+    at: Subject,
+    bed: &Level,
+    depth: &Number<Length>,
+) -> Known<Line<Length>> {
     if bed.state().given().is_some() {
         return crate::level(sheet, bed);
     }

@@ -101,13 +101,14 @@ pub static SOLIDS: Figure<Line<Volume>> = Figure {
                     solids.iter().map(|s| displaced(sheet, pool, s)).collect();
                 sheet.fold(&VOLUMES, &each.all()?)
             }
-            State::Absent | State::Undecided => {
-                Err(pool.solids.missing().map(Gap::from).into_iter().collect::<Vec<_>>())
-                    .map_err(haulout_sheet::Gaps)
-            }
+            State::Absent | State::Undecided => Err(missing_list(pool)),
         }
     },
 };
+
+fn missing_list(pool: &Pool) -> haulout_sheet::Gaps {
+    haulout_sheet::Gaps(pool.solids.missing().map(Gap::from).into_iter().collect())
+}
 
 fn displaced(sheet: Sheet<'_>, pool: &Pool, solid: &Solid) -> Known<Line<Volume>> {
     let bulk = if solid.volume.is_given() {

@@ -54,7 +54,14 @@ impl<'t> TreeReader<'t> {
     pub(crate) fn new(tree: &'t Tree) -> Self {
         let root = tree.root();
         let kinds = tree.member(root, "kinds");
-        TreeReader { tree, problems: Vec::new(), drawing_unit: 1.0, noted: Noted::default(), kinds, here: Here::At(root, None) }
+        TreeReader {
+            tree,
+            problems: Vec::new(),
+            drawing_unit: 1.0,
+            noted: Noted::default(),
+            kinds,
+            here: Here::At(root, None),
+        }
     }
 
     /// Takes the unit of bare coordinates from `/drawing/unit` before anything is drawn.

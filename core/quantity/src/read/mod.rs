@@ -19,9 +19,8 @@ use term::{Reading, Term};
 const LONGEST: usize = 200;
 
 /// Measure words that may stand before a length: carapace, plastron, snout-vent, total and other lengths, widths.
-const MEASURE_WORDS: &[&str] = &[
-    "SCL", "CCL", "SPL", "SVL", "SCW", "CCW", "CL", "PL", "TL", "SL", "FL", "CW", "Ø", "OD", "ID",
-];
+const MEASURE_WORDS: &[&str] =
+    &["SCL", "CCL", "SPL", "SVL", "SCW", "CCW", "CL", "PL", "TL", "SL", "FL", "CW", "Ø", "OD", "ID"];
 
 const PLUS_MINUS: &[&str] = &["±", "+/-", "+-", "+/\u{2212}"];
 
@@ -34,11 +33,7 @@ const PLUS_MINUS: &[&str] = &["±", "+/-", "+-", "+/\u{2212}"];
 /// # Errors
 /// A [`Slip`] that quotes what was typed, says what was expected and what to write instead.
 pub fn read(text: &str, expect: Dimension) -> Result<Stated, Slip> {
-    Reading {
-        dimension: expect,
-        difference: false,
-    }
-    .all(text)
+    Reading { dimension: expect, difference: false }.all(text)
 }
 
 /// Reads a difference of temperatures: "2 K", "2 °C" and "3.6 °F" are all 2 K. The unit is that of a difference.
@@ -46,16 +41,9 @@ pub fn read(text: &str, expect: Dimension) -> Result<Stated, Slip> {
 /// # Errors
 /// As [`read`].
 pub fn read_difference(text: &str) -> Result<Stated, Slip> {
-    let stated = Reading {
-        dimension: Dimension::TEMPERATURE,
-        difference: true,
-    }
-    .all(text)?;
-    let unit = if stated.unit.shift == 0.0 {
-        stated.unit
-    } else {
-        crate::difference_unit(stated.unit.system)
-    };
+    let stated = Reading { dimension: Dimension::TEMPERATURE, difference: true }.all(text)?;
+    let unit =
+        if stated.unit.shift == 0.0 { stated.unit } else { crate::difference_unit(stated.unit.system) };
     Ok(Stated { unit, ..stated })
 }
 
@@ -88,18 +76,12 @@ fn of_kind(text: &str, kind: Kind, expected: &str) -> Result<Stated, Slip> {
     if stated.unit.kind == kind {
         return Ok(stated);
     }
-    Err(Slip::new(
-        0..text.len(),
-        format!("{:?} was typed, expected is {expected}", text.trim()),
-    ))
+    Err(Slip::new(0..text.len(), format!("{:?} was typed, expected is {expected}", text.trim())))
 }
 
 fn scan_of(text: &str) -> Result<Scan<'_>, Slip> {
     if text.len() > LONGEST {
-        let message = format!(
-            "{} bytes are too long for a quantity; at most {LONGEST} are read",
-            text.len()
-        );
+        let message = format!("{} bytes are too long for a quantity; at most {LONGEST} are read", text.len());
         return Err(Slip::new(0..text.len(), message));
     }
     let mut scan = Scan { text, at: 0 };
@@ -113,10 +95,7 @@ impl Reading {
         if scan.rest().is_empty() {
             return Err(Slip::new(
                 0..text.len(),
-                format!(
-                    "nothing is written; expected is {}",
-                    say::expected(self.dimension)
-                ),
+                format!("nothing is written; expected is {}", say::expected(self.dimension)),
             ));
         }
         let prefix = self.measure_word(&mut scan);
@@ -146,11 +125,7 @@ impl Reading {
             );
             return Err(Slip::new(0..text.len(), message));
         }
-        Ok(Stated {
-            parts: parts.map(|value| value + 0.0),
-            unit,
-            prefix,
-        })
+        Ok(Stated { parts: parts.map(|value| value + 0.0), unit, prefix })
     }
 
     fn measure_word(self, scan: &mut Scan<'_>) -> Option<&'static str> {
@@ -187,16 +162,9 @@ impl Reading {
     fn spread(self, scan: &mut Scan<'_>, first: &Term) -> Result<(Parts, &'static Unit), Slip> {
         scan.skip_spaces();
         let start = scan.at;
-        let share = Reading {
-            dimension: Dimension::NUMBER,
-            difference: false,
-        };
+        let share = Reading { dimension: Dimension::NUMBER, difference: false };
         let percent = scan.rest().trim_end().ends_with('%') && !self.dimension.is_number();
-        let last = if percent {
-            share.term(scan)?
-        } else {
-            self.term(scan)?
-        };
+        let last = if percent { share.term(scan)? } else { self.term(scan)? };
         let at = start..scan.at;
         let unit = match (first.unit, last.unit) {
             (Some(unit), _) => unit,
@@ -216,10 +184,7 @@ impl Reading {
             last.difference(self.unit_of(&last, scan.text)?)
         };
         if tolerance < 0.0 {
-            return Err(Slip::new(
-                at,
-                "a tolerance is written without a sign, such as \"± 20 mm\"",
-            ));
+            return Err(Slip::new(at, "a tolerance is written without a sign, such as \"± 20 mm\""));
         }
         Ok((Parts::Spread { value, tolerance }, unit))
     }
@@ -233,26 +198,16 @@ impl Reading {
     }
 
     fn si(self, term: &Term, unit: &Unit) -> f64 {
-        if self.difference {
-            term.difference(unit)
-        } else {
-            term.value(unit)
-        }
+        if self.difference { term.difference(unit) } else { term.value(unit) }
     }
 
     fn check(self, text: &str, parts: Parts) -> Result<(), Slip> {
         let whole = 0..text.len();
         if !parts.is_finite() {
-            return Err(Slip::new(
-                whole,
-                format!("{:?} is beyond what can be computed with", text.trim()),
-            ));
+            return Err(Slip::new(whole, format!("{:?} is beyond what can be computed with", text.trim())));
         }
         if self.dimension == Dimension::TEMPERATURE && !self.difference && parts.low() < 0.0 {
-            return Err(Slip::new(
-                whole,
-                format!("{:?} is below absolute zero, -273.15 °C", text.trim()),
-            ));
+            return Err(Slip::new(whole, format!("{:?} is below absolute zero, -273.15 °C", text.trim())));
         }
         Ok(())
     }

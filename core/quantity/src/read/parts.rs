@@ -55,14 +55,10 @@ impl Parts {
     pub(super) fn map(self, change: impl Fn(f64) -> f64) -> Self {
         match self {
             Parts::One(value) => Parts::One(change(value)),
-            Parts::Range { low, high } => Parts::Range {
-                low: change(low),
-                high: change(high),
-            },
-            Parts::Spread { value, tolerance } => Parts::Spread {
-                value: change(value),
-                tolerance: change(tolerance),
-            },
+            Parts::Range { low, high } => Parts::Range { low: change(low), high: change(high) },
+            Parts::Spread { value, tolerance } => {
+                Parts::Spread { value: change(value), tolerance: change(tolerance) }
+            }
         }
     }
 
@@ -93,10 +89,7 @@ pub struct Slip {
 
 impl Slip {
     pub(super) fn new(at: Range<usize>, message: impl Into<String>) -> Self {
-        Slip {
-            message: message.into(),
-            at,
-        }
+        Slip { message: message.into(), at }
     }
 }
 

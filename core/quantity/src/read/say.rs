@@ -9,10 +9,7 @@ use crate::{Dimension, System, Unit, unit_for};
 
 /// "a length such as "1 m" or "1 ft"".
 pub(super) fn expected(dimension: Dimension) -> String {
-    let (metric, us) = (
-        unit_for(dimension, System::Metric),
-        unit_for(dimension, System::Us),
-    );
+    let (metric, us) = (unit_for(dimension, System::Metric), unit_for(dimension, System::Us));
     let name = dimension.name();
     match (metric.symbol, us.symbol) {
         ("", _) if dimension.is_number() => format!("{name} such as \"0.65\" or \"65 %\""),
@@ -25,52 +22,25 @@ pub(super) fn expected(dimension: Dimension) -> String {
 
 pub(super) fn no_unit(at: Range<usize>, text: &str, dimension: Dimension) -> Slip {
     let typed = text[at.clone()].trim();
-    let (metric, us) = (
-        unit_for(dimension, System::Metric).symbol,
-        unit_for(dimension, System::Us).symbol,
-    );
-    let other = if us == metric {
-        String::new()
-    } else {
-        format!(" or \"{typed} {us}\"")
-    };
+    let (metric, us) = (unit_for(dimension, System::Metric).symbol, unit_for(dimension, System::Us).symbol);
+    let other = if us == metric { String::new() } else { format!(" or \"{typed} {us}\"") };
     Slip::new(
         at,
-        format!(
-            "{typed} has no unit; expected is {}: write \"{typed} {metric}\"{other}",
-            dimension.name()
-        ),
+        format!("{typed} has no unit; expected is {}: write \"{typed} {metric}\"{other}", dimension.name()),
     )
 }
 
 pub(super) fn wrong_dimension(at: Range<usize>, number: &str, found: &Unit, dimension: Dimension) -> Slip {
-    let typed = if found.symbol.is_empty() {
-        number.to_owned()
-    } else {
-        format!("{number} {}", found.symbol)
-    };
-    Slip::new(
-        at,
-        format!(
-            "{typed} is {}, expected is {}",
-            found.dimension.name(),
-            expected(dimension)
-        ),
-    )
+    let typed =
+        if found.symbol.is_empty() { number.to_owned() } else { format!("{number} {}", found.symbol) };
+    Slip::new(at, format!("{typed} is {}, expected is {}", found.dimension.name(), expected(dimension)))
 }
 
 pub(super) fn unknown(at: Range<usize>, number: &str, typed: &str, dimension: Dimension) -> Slip {
     if let Some(entry) = refused(typed) {
-        let offers: Vec<_> = entry
-            .instead
-            .iter()
-            .map(|offer| format!("\"{number} {offer}\""))
-            .collect();
-        let message = format!(
-            "{typed} can be read in more than one way: {}; write {}",
-            entry.why,
-            offers.join(" or ")
-        );
+        let offers: Vec<_> = entry.instead.iter().map(|offer| format!("\"{number} {offer}\"")).collect();
+        let message =
+            format!("{typed} can be read in more than one way: {}; write {}", entry.why, offers.join(" or "));
         return Slip::new(at, message);
     }
     let way_out = match nearest(typed, dimension) {

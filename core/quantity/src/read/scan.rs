@@ -53,15 +53,9 @@ impl<'t> Scan<'t> {
         let start = self.at;
         let whole_only = self.decimal()?;
         let first = self.value(start)?;
-        let mut number = Number {
-            top: first,
-            bottom: 1.0,
-        };
+        let mut number = Number { top: first, bottom: 1.0 };
         if let Some((top, bottom)) = self.vulgar() {
-            number = Number {
-                top: first * bottom + top,
-                bottom,
-            };
+            number = Number { top: first * bottom + top, bottom };
         } else if whole_only && let Some(fraction) = self.fraction(start, first)? {
             number = fraction;
         }
@@ -72,21 +66,15 @@ impl<'t> Scan<'t> {
     fn decimal(&mut self) -> Result<bool, Slip> {
         let start = self.at;
         let digits = self.digits();
-        let point = self
-            .rest()
-            .strip_prefix('.')
-            .is_some_and(|rest| rest.starts_with(|c: char| c.is_ascii_digit()));
+        let point =
+            self.rest().strip_prefix('.').is_some_and(|rest| rest.starts_with(|c: char| c.is_ascii_digit()));
         if point {
             self.at += 1;
             self.digits();
         } else if digits == 0 && !self.rest().starts_with(['½', '¼', '¾', '⅛', '⅜', '⅝', '⅞']) {
             return Err(self.no_number());
         }
-        if self
-            .rest()
-            .strip_prefix(',')
-            .is_some_and(|rest| rest.starts_with(|c: char| c.is_ascii_digit()))
-        {
+        if self.rest().strip_prefix(',').is_some_and(|rest| rest.starts_with(|c: char| c.is_ascii_digit())) {
             return Err(self.comma(start));
         }
         Ok(!self.exponent() && !point && digits > 0)
@@ -117,12 +105,7 @@ impl<'t> Scan<'t> {
             return Ok(0.0);
         }
         let value = typed.parse::<f64>().ok().filter(|value| value.is_finite());
-        value.ok_or_else(|| {
-            Slip::new(
-                start..self.at,
-                format!("{typed} is beyond what can be computed with"),
-            )
-        })
+        value.ok_or_else(|| Slip::new(start..self.at, format!("{typed} is beyond what can be computed with")))
     }
 
     fn vulgar(&mut self) -> Option<(f64, f64)> {
@@ -147,11 +130,7 @@ impl<'t> Scan<'t> {
         let mut top = Some(first);
         if ahead.take(&[" ", "-"]) {
             let at = ahead.at;
-            top = if ahead.digits() > 0 {
-                Some(ahead.value(at)?)
-            } else {
-                None
-            };
+            top = if ahead.digits() > 0 { Some(ahead.value(at)?) } else { None };
         }
         let mixed = ahead.at > self.at;
         let slash = ahead.take(&["/"]);
@@ -162,15 +141,9 @@ impl<'t> Scan<'t> {
         let bottom = ahead.value(at)?;
         self.at = ahead.at;
         if bottom == 0.0 {
-            return Err(Slip::new(
-                start..self.at,
-                format!("{} divides by zero", &self.text[start..self.at]),
-            ));
+            return Err(Slip::new(start..self.at, format!("{} divides by zero", &self.text[start..self.at])));
         }
-        Ok(Some(Number {
-            top: if mixed { first * bottom + top } else { top },
-            bottom,
-        }))
+        Ok(Some(Number { top: if mixed { first * bottom + top } else { top }, bottom }))
     }
 
     /// Where the unit that begins here ends: before the next number, sign, comma, colon, or the word "to".
@@ -179,10 +152,7 @@ impl<'t> Scan<'t> {
         let start = self.at;
         let mut before = ' ';
         for (i, c) in self.rest().char_indices() {
-            let here = Scan {
-                text: self.text,
-                at: start + i,
-            };
+            let here = Scan { text: self.text, at: start + i };
             if here.ends_unit(before, c) {
                 break;
             }
@@ -218,18 +188,11 @@ impl<'t> Scan<'t> {
     }
 
     fn comma(&self, start: usize) -> Slip {
-        let reach = self.text[start..]
-            .bytes()
-            .take_while(|b| b.is_ascii_digit() || matches!(b, b',' | b'.'))
-            .count();
+        let reach =
+            self.text[start..].bytes().take_while(|b| b.is_ascii_digit() || matches!(b, b',' | b'.')).count();
         let typed = &self.text[start..start + reach];
-        let groups = typed
-            .split('.')
-            .next()
-            .unwrap_or(typed)
-            .split(',')
-            .skip(1)
-            .all(|group| group.len() == 3);
+        let groups =
+            typed.split('.').next().unwrap_or(typed).split(',').skip(1).all(|group| group.len() == 3);
         let (joined, pointed) = (typed.replace(',', ""), typed.replacen(',', ".", 1));
         let unit = self.text[start + reach..].trim();
         let with_unit = |number: &str| format!("{number} {unit}").trim_end().to_owned();

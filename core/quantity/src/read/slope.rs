@@ -30,10 +30,7 @@ pub fn read_slope(text: &str) -> Result<Stated, Slip> {
     let upright = || {
         Slip::new(
             whole.clone(),
-            format!(
-                "{:?} is no slope: it lies between 0 and less than 90 deg",
-                text.trim()
-            ),
+            format!("{:?} is no slope: it lies between 0 and less than 90 deg", text.trim()),
         )
     };
     match stated.unit.kind {
@@ -42,10 +39,7 @@ pub fn read_slope(text: &str) -> Result<Stated, Slip> {
             if stated.parts.low() <= -right || stated.parts.high() >= right {
                 return Err(upright());
             }
-            Ok(Stated {
-                parts: tangents(stated.parts),
-                ..stated
-            })
+            Ok(Stated { parts: tangents(stated.parts), ..stated })
         }
         Kind::Plain => Ok(stated),
         Kind::Turbidity | Kind::Difference => Err(upright()),
@@ -58,10 +52,7 @@ fn tangents(parts: Parts) -> Parts {
         Parts::Spread { value, tolerance } => {
             let middle = libm::tan(value);
             let (low, high) = (libm::tan(value - tolerance), libm::tan(value + tolerance));
-            Parts::Spread {
-                value: middle,
-                tolerance: (middle - low).max(high - middle),
-            }
+            Parts::Spread { value: middle, tolerance: (middle - low).max(high - middle) }
         }
         other => other.map(libm::tan),
     }
@@ -81,16 +72,9 @@ fn one_in(scan: &mut Scan<'_>) -> Result<Option<Stated>, Slip> {
     let ratio = rise / (run.top / run.bottom);
     if !ratio.is_finite() {
         let typed = scan.text[at.clone()].trim();
-        return Err(Slip::new(
-            at,
-            format!("{typed:?} has no run; write a slope as \"1 in 4\""),
-        ));
+        return Err(Slip::new(at, format!("{typed:?} has no run; write a slope as \"1 in 4\"")));
     }
-    Ok(unit("").map(|unit| Stated {
-        parts: Parts::One(ratio),
-        unit,
-        prefix: None,
-    }))
+    Ok(unit("").map(|unit| Stated { parts: Parts::One(ratio), unit, prefix: None }))
 }
 
 /// The number before the word; `None` leaves the text to the other readings.

@@ -56,13 +56,7 @@ impl Reading {
         let start = scan.at;
         let negative = scan.negative();
         let number = scan.number()?;
-        let mut term = Term {
-            negative,
-            number,
-            unit: None,
-            lesser: None,
-            at: start..scan.at,
-        };
+        let mut term = Term { negative, number, unit: None, lesser: None, at: start..scan.at };
         term.unit = self.unit(scan, start)?;
         if let Some(unit) = term.unit {
             term.lesser = self.lesser(scan, &term, unit)?;
@@ -105,10 +99,7 @@ impl Reading {
         if marked && ahead.take(&["-"]) {
             ahead.skip_spaces();
         }
-        if !may
-            || !ahead
-                .rest()
-                .starts_with(|c: char| c.is_ascii_digit() || "½¼¾⅛⅜⅝⅞".contains(c))
+        if !may || !ahead.rest().starts_with(|c: char| c.is_ascii_digit() || "½¼¾⅛⅜⅝⅞".contains(c))
         {
             return Ok(None);
         }

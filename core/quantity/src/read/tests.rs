@@ -53,71 +53,19 @@ fn single_values() {
 #[test]
 fn ranges_and_spreads() {
     let length = |text| read(text, Dimension::LENGTH).expect(text);
-    assert_eq!(
-        length("10 to 16 mm").parts,
-        Parts::Range {
-            low: 0.01,
-            high: 0.016
-        }
-    );
-    assert_eq!(
-        length("0.5 m to 70 cm").parts,
-        Parts::Range { low: 0.5, high: 0.7 }
-    );
-    assert_eq!(
-        length("0.60 m ± 20 mm").parts,
-        Parts::Spread {
-            value: 0.6,
-            tolerance: 0.02
-        }
-    );
-    assert_eq!(
-        length("0.60 m +/- 20 mm").parts,
-        Parts::Spread {
-            value: 0.6,
-            tolerance: 0.02
-        }
-    );
-    assert_eq!(
-        length("0.60 ± 0.02 m").parts,
-        Parts::Spread {
-            value: 0.6,
-            tolerance: 0.02
-        }
-    );
-    assert_eq!(
-        length("2 m ± 5 %").parts,
-        Parts::Spread {
-            value: 2.0,
-            tolerance: 0.1
-        }
-    );
+    assert_eq!(length("10 to 16 mm").parts, Parts::Range { low: 0.01, high: 0.016 });
+    assert_eq!(length("0.5 m to 70 cm").parts, Parts::Range { low: 0.5, high: 0.7 });
+    assert_eq!(length("0.60 m ± 20 mm").parts, Parts::Spread { value: 0.6, tolerance: 0.02 });
+    assert_eq!(length("0.60 m +/- 20 mm").parts, Parts::Spread { value: 0.6, tolerance: 0.02 });
+    assert_eq!(length("0.60 ± 0.02 m").parts, Parts::Spread { value: 0.6, tolerance: 0.02 });
+    assert_eq!(length("2 m ± 5 %").parts, Parts::Spread { value: 2.0, tolerance: 0.1 });
     let carapace = length("SCL 18 to 24 cm");
     assert_eq!((carapace.prefix, carapace.unit.symbol), (Some("SCL"), "cm"));
-    assert_eq!(
-        carapace.parts,
-        Parts::Range {
-            low: 0.18,
-            high: 0.24
-        }
-    );
+    assert_eq!(carapace.parts, Parts::Range { low: 0.18, high: 0.24 });
     let warm = |text| read(text, Dimension::TEMPERATURE).expect(text).parts;
-    assert_eq!(
-        warm("24 to 27 °C"),
-        Parts::Range {
-            low: 297.15,
-            high: 300.15
-        }
-    );
+    assert_eq!(warm("24 to 27 °C"), Parts::Range { low: 297.15, high: 300.15 });
     for text in ["28 °C ± 2 °C", "28 ± 2 °C", "28 °C ± 2 K"] {
-        assert_eq!(
-            warm(text),
-            Parts::Spread {
-                value: 301.15,
-                tolerance: 2.0
-            },
-            "{text}"
-        );
+        assert_eq!(warm(text), Parts::Spread { value: 301.15, tolerance: 2.0 }, "{text}");
     }
     let spread = warm("82 °F ± 9 °F");
     assert_eq!(spread.high() - spread.value(), 5.0);
@@ -127,10 +75,7 @@ fn ranges_and_spreads() {
 fn kinds_of_numbers_and_differences() {
     assert_eq!(read_difference("9 °F").expect("nine").parts, Parts::One(5.0));
     assert_eq!(read_difference("2 °C").expect("two").unit.symbol, "K");
-    assert_eq!(
-        read_angle("180 deg").expect("half a turn").parts,
-        Parts::One(std::f64::consts::PI)
-    );
+    assert_eq!(read_angle("180 deg").expect("half a turn").parts, Parts::One(std::f64::consts::PI));
     assert!(read_angle("65 %").is_err() && read_share("14 deg").is_err() && read_share("2 NTU").is_err());
     assert!(read_turbidity("2").is_err() && read_turbidity("2 NTU").is_ok());
 }
@@ -143,31 +88,20 @@ fn slopes() {
     assert_eq!(slope("25 %"), 0.25);
     assert!((slope("14 deg") - 0.469_471_563 / 1.882_947_593).abs() < 1e-9);
     let refused = read_slope("1:4").expect_err("two readings").message;
-    assert_eq!(
-        refused,
-        "\"1:4\" may be rise to run or run to rise: write the rise first, as \"1 in 4\""
-    );
+    assert_eq!(refused, "\"1:4\" may be rise to run or run to rise: write the rise first, as \"1 in 4\"");
     assert!(read_slope("1/4").is_err() && read_slope("90 deg").is_err() && read_slope("1 in 0").is_err());
 }
 
 #[test]
 fn refusals_say_what_to_write() {
     let table: &[(&str, Dimension, &str)] = &[
-        (
-            "0,6 m",
-            Dimension::LENGTH,
-            "0,6 has a decimal comma: write \"0.6 m\"",
-        ),
+        ("0,6 m", Dimension::LENGTH, "0,6 has a decimal comma: write \"0.6 m\""),
         (
             "3,000 L",
             Dimension::VOLUME,
             "3,000 may be thousands or decimals: write \"3000 L\", or \"3.000 L\" with a decimal point",
         ),
-        (
-            "1,234.5 m",
-            Dimension::LENGTH,
-            "1,234.5 is written with commas: write \"1234.5 m\"",
-        ),
+        ("1,234.5 m", Dimension::LENGTH, "1,234.5 is written with commas: write \"1234.5 m\""),
         (
             "300 gal",
             Dimension::VOLUME,
@@ -178,46 +112,14 @@ fn refusals_say_what_to_write() {
             Dimension::FLOW,
             "20 m3 is a volume, expected is a flow such as \"1 m3/h\" or \"1 gal(US)/min\"",
         ),
-        (
-            "0.6",
-            Dimension::LENGTH,
-            "0.6 has no unit; expected is a length: write \"0.6 m\" or \"0.6 ft\"",
-        ),
-        (
-            "5 M3/H",
-            Dimension::FLOW,
-            "\"M3/H\" is no unit that is known here; the nearest is \"m3/h\"",
-        ),
-        (
-            "24-27 °C",
-            Dimension::TEMPERATURE,
-            "a dash may be a minus or a range: write \"24 to 27 °C\"",
-        ),
-        (
-            "27 to 24 °C",
-            Dimension::TEMPERATURE,
-            "\"27 to 24 °C\" runs downwards: write the lower end first",
-        ),
-        (
-            "",
-            Dimension::LENGTH,
-            "nothing is written; expected is a length such as \"1 m\" or \"1 ft\"",
-        ),
-        (
-            "NaN m",
-            Dimension::LENGTH,
-            "\"NaN m\" stands where a number is expected, such as 0.6",
-        ),
-        (
-            "1e999 m",
-            Dimension::LENGTH,
-            "1e999 is beyond what can be computed with",
-        ),
-        (
-            "-300 °C",
-            Dimension::TEMPERATURE,
-            "\"-300 °C\" is below absolute zero, -273.15 °C",
-        ),
+        ("0.6", Dimension::LENGTH, "0.6 has no unit; expected is a length: write \"0.6 m\" or \"0.6 ft\""),
+        ("5 M3/H", Dimension::FLOW, "\"M3/H\" is no unit that is known here; the nearest is \"m3/h\""),
+        ("24-27 °C", Dimension::TEMPERATURE, "a dash may be a minus or a range: write \"24 to 27 °C\""),
+        ("27 to 24 °C", Dimension::TEMPERATURE, "\"27 to 24 °C\" runs downwards: write the lower end first"),
+        ("", Dimension::LENGTH, "nothing is written; expected is a length such as \"1 m\" or \"1 ft\""),
+        ("NaN m", Dimension::LENGTH, "\"NaN m\" stands where a number is expected, such as 0.6"),
+        ("1e999 m", Dimension::LENGTH, "1e999 is beyond what can be computed with"),
+        ("-300 °C", Dimension::TEMPERATURE, "\"-300 °C\" is below absolute zero, -273.15 °C"),
         (
             "± 20 mm",
             Dimension::LENGTH,
@@ -261,9 +163,8 @@ fn mutated_texts_never_panic() {
         "3000 gal(US)/h",
         "2'-6½\"",
     ];
-    let bits: Vec<char> = "0123456789.,-+/±°µ²³'\"′″½ toinmftgal(US)eE%:\u{2212}\u{2013}Ø^·\u{a0}"
-        .chars()
-        .collect();
+    let bits: Vec<char> =
+        "0123456789.,-+/±°µ²³'\"′″½ toinmftgal(US)eE%:\u{2212}\u{2013}Ø^·\u{a0}".chars().collect();
     let mut state: u64 = 0x9E37_79B9_7F4A_7C15;
     let mut next = move |below: usize| {
         state ^= state << 13;
@@ -284,12 +185,9 @@ fn mutated_texts_never_panic() {
         }
         let text: String = text.into_iter().collect();
         let expect = UNITS[next(UNITS.len())].dimension;
-        for read in [
-            read(&text, expect),
-            read(&text, Dimension::LENGTH),
-            read_slope(&text),
-            read_difference(&text),
-        ] {
+        for read in
+            [read(&text, expect), read(&text, Dimension::LENGTH), read_slope(&text), read_difference(&text)]
+        {
             match read {
                 Ok(stated) => {
                     assert!(stated.parts.low().is_finite() && stated.parts.low() <= stated.parts.high())

@@ -44,12 +44,7 @@ pub(super) const UNITS: &[Unit] = &[
     metric("cm/s", &[], D::VELOCITY, (1.0, 1e2)),
     metric("m/min", &[], D::VELOCITY, (1.0, 60.0)),
     // A loading of a filter: the flow over its area is a velocity.
-    metric(
-        "m/h",
-        &["m3/(m2 h)", "m3/m2/h", "m3/h/m2"],
-        D::VELOCITY,
-        (1.0, HOUR),
-    ),
+    metric("m/h", &["m3/(m2 h)", "m3/m2/h", "m3/h/m2"], D::VELOCITY, (1.0, HOUR)),
     metric("mm/h", &[], D::VELOCITY, (1.0, HOUR * 1e3)),
     metric("mm/d", &[], D::VELOCITY, (1.0, DAY * 1e3)),
     metric("km/h", &[], D::VELOCITY, (1e3, HOUR)),
@@ -57,35 +52,15 @@ pub(super) const UNITS: &[Unit] = &[
     us("ft/min", &["fpm"], D::VELOCITY, (3048.0, 60e4)),
     us("ft/h", &[], D::VELOCITY, (3048.0, HOUR * 1e4)),
     us("in/h", &[], D::VELOCITY, (254.0, HOUR * 1e4)),
-    us(
-        "gal(US)/(min ft2)",
-        &["gal(US)/min/ft2", "gpm(US)/ft2"],
-        D::VELOCITY,
-        (GAL_US_E12, 60e4 * FT2_E8),
-    ),
+    us("gal(US)/(min ft2)", &["gal(US)/min/ft2", "gpm(US)/ft2"], D::VELOCITY, (GAL_US_E12, 60e4 * FT2_E8)),
     metric("m/s2", &[], D::ACCELERATION, (1.0, 1.0)),
     us("ft/s2", &[], D::ACCELERATION, (3048.0, 1e4)),
-    metric(
-        "m2/s",
-        &["m3/s/m", "m3/(s m)"],
-        D::KINEMATIC_VISCOSITY,
-        (1.0, 1.0),
-    ),
+    metric("m2/s", &["m3/s/m", "m3/(s m)"], D::KINEMATIC_VISCOSITY, (1.0, 1.0)),
     metric("mm2/s", &["cSt"], D::KINEMATIC_VISCOSITY, (1.0, 1e6)),
     // The flow over a metre of weir has the dimension of a kinematic viscosity.
-    metric(
-        "m3/h/m",
-        &["m3/(h m)", "m2/h"],
-        D::KINEMATIC_VISCOSITY,
-        (1.0, HOUR),
-    ),
+    metric("m3/h/m", &["m3/(h m)", "m2/h"], D::KINEMATIC_VISCOSITY, (1.0, HOUR)),
     metric("L/s/m", &["L/(s m)"], D::KINEMATIC_VISCOSITY, (1.0, 1e3)),
     metric("L/min/m", &["L/(min m)"], D::KINEMATIC_VISCOSITY, (1.0, 60e3)),
     us("ft2/s", &[], D::KINEMATIC_VISCOSITY, (FT2_E8, 1e8)),
-    us(
-        "gal(US)/min/ft",
-        &["gpm(US)/ft"],
-        D::KINEMATIC_VISCOSITY,
-        (GAL_US_E12, 60e8 * 3048.0),
-    ),
+    us("gal(US)/min/ft", &["gpm(US)/ft"], D::KINEMATIC_VISCOSITY, (GAL_US_E12, 60e8 * 3048.0)),
 ];

@@ -39,10 +39,5 @@ pub(super) const UNITS: &[Unit] = &[
     metric("/L", &[], D::PER_VOLUME, (1e3, 1.0)),
     metric("m3/kg", &[], D::VOLUME_PER_MASS, (1.0, 1.0)),
     metric("L/kg", &[], D::VOLUME_PER_MASS, (1.0, 1e3)),
-    us(
-        "gal(US)/lb",
-        &[],
-        D::VOLUME_PER_MASS,
-        (GAL_US_E12, 453_592_370_000.0),
-    ),
+    us("gal(US)/lb", &[], D::VOLUME_PER_MASS, (GAL_US_E12, 453_592_370_000.0)),
 ];

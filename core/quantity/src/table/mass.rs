@@ -44,12 +44,7 @@ pub(super) const UNITS: &[Unit] = &[
     metric("kg/m2/h", &["kg/(m2 h)"], D::MASS_FLUX, (1.0, 3600.0)),
     metric("g/m2/h", &["g/(m2 h)"], D::MASS_FLUX, (1.0, 3600e3)),
     metric("g/m3/d", &["g/(m3 d)"], D::MASS_FLOW_PER_VOLUME, (1.0, DAY * 1e3)),
-    metric(
-        "mg/L/h",
-        &["mg/(L h)", "g/m3/h"],
-        D::MASS_FLOW_PER_VOLUME,
-        (1.0, 3600e3),
-    ),
+    metric("mg/L/h", &["mg/(L h)", "g/m3/h"], D::MASS_FLOW_PER_VOLUME, (1.0, 3600e3)),
     metric("mg/L/d", &["mg/(L d)"], D::MASS_FLOW_PER_VOLUME, (1.0, DAY * 1e3)),
     metric("mol", &[], D::AMOUNT_OF_SUBSTANCE, (1.0, 1.0)),
     metric("mol/m3", &["mmol/L"], D::MOLAR_CONCENTRATION, (1.0, 1.0)),

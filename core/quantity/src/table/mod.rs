@@ -18,15 +18,8 @@ mod tests;
 
 use crate::{Dimension, System, Unit};
 
-const FIELDS: [&[Unit]; 7] = [
-    geometry::UNITS,
-    flow::UNITS,
-    mass::UNITS,
-    force::UNITS,
-    heat::UNITS,
-    electricity::UNITS,
-    number::UNITS,
-];
+const FIELDS: [&[Unit]; 7] =
+    [geometry::UNITS, flow::UNITS, mass::UNITS, force::UNITS, heat::UNITS, electricity::UNITS, number::UNITS];
 
 const COUNT: usize = {
     let mut count = 0;

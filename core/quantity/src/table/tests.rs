@@ -52,11 +52,7 @@ fn factors_as_printed() {
         ("Btu(IT)/(h ft2 °F)", 5.678_263),
     ];
     for (symbol, printed) in table {
-        assert!(
-            near(factor(symbol), printed, 3e-7),
-            "{symbol}: {}",
-            factor(symbol)
-        );
+        assert!(near(factor(symbol), printed, 3e-7), "{symbol}: {}", factor(symbol));
     }
 }
 
@@ -102,11 +98,7 @@ const PINT: &[(&str, &str, f64)] = &[
 #[test]
 fn factors_as_pint_has_them() {
     for (symbol, name, magnitude) in PINT {
-        assert!(
-            near(factor(symbol), *magnitude, 1e-14),
-            "{symbol}, {name}: {} {magnitude}",
-            factor(symbol)
-        );
+        assert!(near(factor(symbol), *magnitude, 1e-14), "{symbol}, {name}: {} {magnitude}", factor(symbol));
     }
 }
 
@@ -144,10 +136,7 @@ fn what_is_printed_reads_back_to_the_printed_digits() {
             let stated = stated.unwrap_or_else(|slip| fail(&text, &slip.message));
             assert_eq!(stated.unit.symbol, unit.symbol, "{text}");
             let half = 10f64.powi(1 - digits as i32) * value.abs() + 1e-12 * unit.shift;
-            assert!(
-                (unit.of_si(stated.parts.value()) - value).abs() <= half,
-                "{text} {value}"
-            );
+            assert!((unit.of_si(stated.parts.value()) - value).abs() <= half, "{text} {value}");
         }
     }
 }
