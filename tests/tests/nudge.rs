@@ -20,6 +20,10 @@ const CHOICES: &[&[&str]] = &[
     &["concept", "detailed", "as-built"],
     &["public", "animals", "keepers"],
     &["rock", "gravel", "void-former", "timber", "other"],
+    &["masonry", "glass", "acrylic", "boards", "mesh", "rockwork"],
+    &["smooth", "rough", "mesh"],
+    &["open", "lid"],
+    &["rock", "root", "branch", "log", "plant", "fitting", "ledge"],
 ];
 
 #[test]

@@ -1,6 +1,6 @@
 //! How high a barrier is for the animals behind it, and how high it has to be.
 
-use haulout_calc::containment::{HEIGHT_ROUGH, HEIGHT_SMOOTH, HEIGHT_SMOOTH_FROM, TURTLE_WALL};
+use haulout_calc::containment::{HEIGHT_ROUGH, HEIGHT_SMOOTH, HEIGHT_SMOOTH_FROM, OVER, TURTLE_WALL};
 use haulout_calc::formula::{Formula, FormulaCard, Kind};
 use haulout_model::{About, State, Subject};
 use haulout_quantity::Basis;
@@ -51,9 +51,14 @@ fn of_one_face(sheet: Sheet<'_>, at: Subject, ends: Known<(Line<Length>, Line<Le
     if sheet.option_of(face) == SMOOTH {
         return sheet.work(&HEIGHT_SMOOTH, (top, foot, face.option()));
     }
-    let climbs = climbing(sheet, at.part(About::Group).expect("a barrier-group has a group"));
+    let climbs = climbing(sheet, group_of(at));
     let climbs = climbs.map_err(|gaps| gaps.because(face.id()))?;
     sheet.work(&HEIGHT_ROUGH, (top, foot, face.option(), climbs))
+}
+
+fn group_of(at: Subject) -> Subject {
+    at.part(About::Group)
+        .expect("a height is asked for a subject that has a group")
 }
 
 /// The limits from which the height is asked.
@@ -86,7 +91,8 @@ static FOR_BODY: Formula<(Length, Ratio), Length> = Formula {
 ///
 /// # Errors
 /// A gap where a length is missing, or where height does not hold such animals.
-pub fn asked_height(sheet: Sheet<'_>, group_at: Subject, asked: &Asked) -> Known<Line<Length>> {
+pub fn asked_height(sheet: Sheet<'_>, at: Subject, asked: &Asked) -> Known<Line<Length>> {
+    let group_at = group_of(at);
     let (line, build) = body(sheet, group_at)?;
     match build {
         Build::Turtle => {
@@ -112,6 +118,14 @@ pub fn asked_height(sheet: Sheet<'_>, group_at: Subject, asked: &Asked) -> Known
         )
         .into()),
     }
+}
+
+/// How much higher a barrier is than it has to be.
+///
+/// # Errors
+/// None of its own.
+pub fn spare_height(sheet: Sheet<'_>, have: Line<Length>, asked: Line<Length>) -> Known<Line<Length>> {
+    sheet.work(&OVER, (have, asked))
 }
 
 const fn closed(id: &'static str, title: &'static str) -> FigureCard {

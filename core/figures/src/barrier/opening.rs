@@ -80,8 +80,8 @@ pub static LEAST_BODY: Figure<Line<Length>> = Figure {
 ///
 /// # Errors
 /// A gap where the size of the smallest animal is missing.
-pub fn allowed_opening(sheet: Sheet<'_>, group_at: Subject, share: &'static Limit) -> Known<Line<Length>> {
-    let body = LEAST_BODY.of(sheet, group_at)?;
+pub fn allowed_opening(sheet: Sheet<'_>, at: Subject, share: &'static Limit) -> Known<Line<Length>> {
+    let body = LEAST_BODY.of(sheet, at)?;
     sheet.work(&SHARE_OF, (sheet.limit(share), body))
 }
 
