@@ -2,8 +2,10 @@
 //!
 //! A rule reads figures and limits and hands in a check; it never compares, and it touches no file and no clock.
 
+mod containment;
 mod plumbing;
 mod setting_out;
+mod visitors;
 mod water;
 
 use haulout_engine::{CompiledRule, Rule};
@@ -30,6 +32,19 @@ pub static RULES: &[&CompiledRule] = &[
     &setting_out::value_is_plausible::RULE,
     &setting_out::kind_is_used::RULE,
     &setting_out::space_is_used::RULE,
+    &containment::boundary_closed::RULE,
+    &containment::barrier_height::RULE,
+    &containment::top_closed::RULE,
+    &containment::lip_for_climbers::RULE,
+    &containment::corner_lipped::RULE,
+    &containment::openings_small::RULE,
+    &containment::not_dug_under::RULE,
+    &containment::door_leaf::RULE,
+    &containment::door_open::RULE,
+    &containment::two_doors::RULE,
+    &visitors::guard_height::RULE,
+    &visitors::guard_openings::RULE,
+    &visitors::guard_not_climbed::RULE,
 ];
 
 /// The compiled rules, ready for a ruleset.

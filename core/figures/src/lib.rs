@@ -2,6 +2,7 @@
 //!
 //! Geometry, loops and searches belong here and in `calc`, never in rules.
 
+pub mod barrier;
 pub mod circuit;
 pub mod group;
 pub mod intake;
@@ -57,4 +58,22 @@ pub static CATALOGUE: &[&dyn Catalogued] = &[
     &setting_out::plan::ZONE_OUTSIDE,
     &setting_out::plan::POOLS_OVERLAP,
     &setting_out::beds::BED_STAYS_ABOVE,
+    &barrier::habit::TOTAL_LENGTH,
+    &barrier::habit::REACH,
+    &barrier::opening::LEAST_BODY,
+    &barrier::opening::WIDEST_OPENING,
+    &barrier::opening::BELOW_GROUND,
+    &barrier::boundary::BOUNDARY_GAP,
+    &barrier::boundary::BOUNDARY_OPEN,
+    &barrier::corner::INNER_CORNER,
+    &barrier::footing::STANDING_LEVEL,
+    &barrier::footing::COMPANION_BACK,
+    &barrier::footing::FOOTING,
+    &barrier::height::EFFECTIVE_HEIGHT,
+    &barrier::height::OVERHANG,
+    &barrier::door::SILL_HEIGHT,
+    &barrier::door::GAP_UNDER,
+    &barrier::guard::GUARD_HEIGHT,
+    &barrier::guard::DROP,
+    &barrier::guard::GUARD_OPENING,
 ];

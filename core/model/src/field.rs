@@ -180,7 +180,8 @@ impl<Q: Measure> Number<Q> {
             };
         };
         let (value, part) = match given.parts {
-            Parts::One(value) => (value, 0),
+            // One of several counts in a text keeps its own part.
+            Parts::One(value) => (value, self.seat.origin.part),
             Parts::Spread { value, .. } => (value, 1),
             Parts::Range { low, .. } if !high => (low, 1),
             Parts::Range { high, .. } => (high, 2),

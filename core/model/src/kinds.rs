@@ -138,6 +138,18 @@ pub(crate) static PAIRS: &[Pair] = &[
         missing: |_| Vec::new(),
     },
     Pair {
+        about: About::DoorGroup,
+        name: "door-group",
+        first: About::Door,
+        second: About::Group,
+        related: |d, door, group| {
+            let (door, group) = (&d.doors.items()[door], &d.animals.items()[group]);
+            door.spaces.items().iter().any(|s| lives_in(&group.spaces, Some(s.name())))
+                || door.spaces.items().is_empty()
+        },
+        missing: |_| Vec::new(),
+    },
+    Pair {
         about: About::PositionPool,
         name: "position-pool",
         first: About::Position,

@@ -52,6 +52,8 @@ pub enum About {
     BaskingGroup,
     /// Each barrier with each group it keeps in.
     BarrierGroup,
+    /// Each door with each group that lives behind it.
+    DoorGroup,
     /// Each viewing position with each pool looked into from it.
     PositionPool,
     /// Each electrical item with each pool.

@@ -57,4 +57,20 @@ pub const AUTHORITIES: &[Authority] = &[
         year: 1997,
         scope: "private and zoo keeping; multiples of shell length and breadth",
     },
+    Authority {
+        id: "uk-ad-k",
+        matter: Matter::Guards,
+        title: "Approved Document K, Protection from falling, collision and impact (England)",
+        edition: "2013 edition",
+        year: 2013,
+        scope: "guidance to the building regulations; building control has the last word",
+    },
+    Authority {
+        id: "ibc-2021",
+        matter: Matter::Guards,
+        title: "International Building Code, section 1015 (guards)",
+        edition: "2021 edition",
+        year: 2021,
+        scope: "model code; the authority having jurisdiction adopts and amends it",
+    },
 ];

@@ -31,9 +31,38 @@ pub struct Trait {
 
 /// All the traits there are.
 pub const TRAITS: &[Trait] = &[
-    Trait { name: "body-length", of: |s| s.body_length.as_ref() },
-    Trait { name: "water-low", of: |s| s.water_low.as_ref() },
-    Trait { name: "water-high", of: |s| s.water_high.as_ref() },
+    Trait {
+        name: "body-length",
+        of: |s| s.body_length.as_ref(),
+    },
+    Trait {
+        name: "water-low",
+        of: |s| s.water_low.as_ref(),
+    },
+    Trait {
+        name: "water-high",
+        of: |s| s.water_high.as_ref(),
+    },
+    Trait {
+        name: "body",
+        of: |s| s.habit().map(|h| &h.body),
+    },
+    Trait {
+        name: "climbs",
+        of: |s| s.habit().map(|h| &h.climbs),
+    },
+    Trait {
+        name: "jumps",
+        of: |s| s.habit().map(|h| &h.jumps),
+    },
+    Trait {
+        name: "digs",
+        of: |s| s.habit().map(|h| &h.digs),
+    },
+    Trait {
+        name: "hazardous",
+        of: |s| s.habit().map(|h| &h.hazardous),
+    },
 ];
 
 const AT: &str = "Austria, 2. Tierhaltungsverordnung, BGBl. II 486/2004, Annex 3 (water temperature, summer)";
@@ -55,11 +84,39 @@ const fn turtle(
     length: Value,
     band: (Option<Value>, Option<Value>),
 ) -> Species {
-    Species { key, latin, common, body_length: Some(length), water_low: band.0, water_high: band.1 }
+    Species {
+        key,
+        latin,
+        common,
+        body_length: Some(length),
+        water_low: band.0,
+        water_high: band.1,
+    }
 }
 
 const fn carapace(metres: f64, source: &'static str) -> Value {
     Value::length("carapace length, full-grown", metres, Reported, source)
+}
+
+const fn vent(metres: f64, source: &'static str) -> Value {
+    Value::length("snout to vent, full-grown", metres, Reported, source)
+}
+
+/// A species without a shell, its water not known yet.
+const fn long(
+    key: &'static str,
+    latin: &'static str,
+    common: &'static str,
+    body_length: Option<Value>,
+) -> Species {
+    Species {
+        key,
+        latin,
+        common,
+        body_length,
+        water_low: None,
+        water_high: None,
+    }
 }
 
 /// The species the program knows.
@@ -153,11 +210,31 @@ pub static SPECIES: &[Species] = &[
         water_low: None,
         water_high: None,
     },
+    long(
+        "physignathus-cocincinus",
+        "Physignathus cocincinus",
+        "Chinese water dragon",
+        Some(vent(0.25, "lizard trait set (greatest snout-vent length)")),
+    ),
+    long(
+        "paleosuchus-palpebrosus",
+        "Paleosuchus palpebrosus",
+        "Cuvier's dwarf caiman",
+        Some(vent(0.90, "Amniote life-history database (male, snout to vent)")),
+    ),
+    long(
+        "nerodia-fasciata",
+        "Nerodia fasciata",
+        "banded water snake",
+        Some(vent(0.81, "Amniote life-history database (female, snout to vent)")),
+    ),
 ];
 
 /// The species of a key or a Latin name; upper and lower case are the same.
 pub fn find(name: &str) -> Option<&'static Species> {
-    SPECIES.iter().find(|s| s.key.eq_ignore_ascii_case(name) || s.latin.eq_ignore_ascii_case(name))
+    SPECIES
+        .iter()
+        .find(|s| s.key.eq_ignore_ascii_case(name) || s.latin.eq_ignore_ascii_case(name))
 }
 
 /// The key nearest to a name that is not known.

@@ -1,0 +1,130 @@
+//! Habits of species that decide how they are kept in: body, climbing, jumping, digging, danger to people.
+
+use haulout_quantity::Basis::{self, Published, Recalled, Reported};
+
+use crate::species::Species;
+use crate::value::Value;
+
+/// How an animal is built, as far as getting over a wall goes.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Build {
+    /// Shell: it reaches about a shell length.
+    Turtle,
+    /// Lizards and monitors: they climb and many jump.
+    Lizard,
+    /// Snakes: only a closed top holds them.
+    Snake,
+    /// Crocodiles, alligators, caimans: held by height, counted by total length.
+    Crocodilian,
+}
+
+/// The habits of one species; yes is 1, no is 0.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Habit {
+    /// Key of the species.
+    pub key: &'static str,
+    /// How it is built.
+    pub build: Build,
+    /// The same as a number: 0 turtle, 1 lizard, 2 snake, 3 crocodilian.
+    pub body: Value,
+    /// Climbs mesh, rough faces and corners.
+    pub climbs: Value,
+    /// Jumps: a wall's height says nothing.
+    pub jumps: Value,
+    /// Digs under what it meets, nesting aside.
+    pub digs: Value,
+    /// Listed as dangerous to people.
+    pub hazardous: Value,
+}
+
+const KEEPERS: &str = "keepers' usage, from memory";
+const SLOVAK: &str = "Slovakia, decree 143/2012 Z. z., § 3(4): Chelydridae, all Crocodylia, lizards over 1 m and non-venomous snakes over 3 m of total length, venomous reptiles";
+
+const fn flag(what: &'static str, yes: bool, basis: Basis, source: &'static str) -> Value {
+    Value::number(what, if yes { 1.0 } else { 0.0 }, basis, source)
+}
+
+/// A species of a build, with no habit of getting out but walking.
+const fn quiet(key: &'static str, build: Build) -> Habit {
+    Habit {
+        key,
+        build,
+        body: Value::number("kind of body", build as u8 as f64, Published, "zoological order"),
+        climbs: flag("climbs", false, Recalled, KEEPERS),
+        jumps: flag("jumps", false, Recalled, KEEPERS),
+        digs: flag("digs", false, Recalled, KEEPERS),
+        hazardous: flag("dangerous to people", false, Published, SLOVAK),
+    }
+}
+
+impl Habit {
+    const fn climbs(mut self, basis: Basis, source: &'static str) -> Self {
+        self.climbs = flag("climbs", true, basis, source);
+        self
+    }
+
+    const fn jumps(mut self) -> Self {
+        self.jumps = flag("jumps", true, Recalled, KEEPERS);
+        self
+    }
+
+    const fn digs(mut self) -> Self {
+        self.digs = flag("digs", true, Recalled, KEEPERS);
+        self
+    }
+
+    const fn hazardous(mut self) -> Self {
+        self.hazardous = flag("dangerous to people", true, Published, SLOVAK);
+        self
+    }
+}
+
+/// The habits the program knows, in the order of the species.
+pub static HABITS: &[Habit] = &[
+    quiet("emys-orbicularis", Build::Turtle).climbs(Recalled, KEEPERS).digs(),
+    quiet("mauremys-reevesii", Build::Turtle).climbs(Recalled, KEEPERS),
+    quiet("trachemys-scripta", Build::Turtle).climbs(
+        Reported,
+        "Turtle rescue practice (turtlerescue.co.nz): a fence of 1 m has been climbed",
+    ),
+    quiet("chrysemys-picta", Build::Turtle).climbs(
+        Reported,
+        "Field trial of low fencing with metal flashing (eScholarship 9783s2tf, abstract): 3.8 % got over mesh of 0.457 m within an hour",
+    ),
+    quiet("pseudemys-concinna", Build::Turtle),
+    quiet("graptemys-pseudogeographica", Build::Turtle),
+    quiet("sternotherus-odoratus", Build::Turtle).climbs(Recalled, KEEPERS),
+    quiet("pelodiscus-sinensis", Build::Turtle).digs(),
+    quiet("chelydra-serpentina", Build::Turtle)
+        .climbs(Reported, "press report, 13 April 2023: one climbed a chain-link fence of 2.4 m")
+        .hazardous(),
+    quiet("cuora-amboinensis", Build::Turtle).climbs(Recalled, KEEPERS),
+    quiet("chelodina-longicollis", Build::Turtle).climbs(Recalled, KEEPERS),
+    quiet("physignathus-cocincinus", Build::Lizard).climbs(Recalled, KEEPERS).jumps(),
+    quiet("paleosuchus-palpebrosus", Build::Crocodilian).climbs(Recalled, KEEPERS).hazardous(),
+    quiet("nerodia-fasciata", Build::Snake).climbs(Recalled, KEEPERS),
+];
+
+impl Species {
+    /// Its habits, where somebody has written them down.
+    pub fn habit(&self) -> Option<&'static Habit> {
+        HABITS.iter().find(|h| h.key == self.key)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::HABITS;
+    use crate::find;
+
+    #[test]
+    fn every_habit_belongs_to_a_species_and_says_where_it_comes_from() {
+        for habit in HABITS {
+            let species = find(habit.key).expect("a habit belongs to a species of the register");
+            assert_eq!(species.habit(), Some(habit), "{} stands twice", habit.key);
+            for value in [habit.body, habit.climbs, habit.jumps, habit.digs, habit.hazardous] {
+                assert!(value.source.len() > 10, "{}: {}", habit.key, value.what);
+            }
+        }
+    }
+}
