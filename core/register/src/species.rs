@@ -31,38 +31,14 @@ pub struct Trait {
 
 /// All the traits there are.
 pub const TRAITS: &[Trait] = &[
-    Trait {
-        name: "body-length",
-        of: |s| s.body_length.as_ref(),
-    },
-    Trait {
-        name: "water-low",
-        of: |s| s.water_low.as_ref(),
-    },
-    Trait {
-        name: "water-high",
-        of: |s| s.water_high.as_ref(),
-    },
-    Trait {
-        name: "body",
-        of: |s| s.habit().map(|h| &h.body),
-    },
-    Trait {
-        name: "climbs",
-        of: |s| s.habit().map(|h| &h.climbs),
-    },
-    Trait {
-        name: "jumps",
-        of: |s| s.habit().map(|h| &h.jumps),
-    },
-    Trait {
-        name: "digs",
-        of: |s| s.habit().map(|h| &h.digs),
-    },
-    Trait {
-        name: "hazardous",
-        of: |s| s.habit().map(|h| &h.hazardous),
-    },
+    Trait { name: "body-length", of: |s| s.body_length.as_ref() },
+    Trait { name: "water-low", of: |s| s.water_low.as_ref() },
+    Trait { name: "water-high", of: |s| s.water_high.as_ref() },
+    Trait { name: "body", of: |s| s.habit().map(|h| &h.body) },
+    Trait { name: "climbs", of: |s| s.habit().map(|h| &h.climbs) },
+    Trait { name: "jumps", of: |s| s.habit().map(|h| &h.jumps) },
+    Trait { name: "digs", of: |s| s.habit().map(|h| &h.digs) },
+    Trait { name: "hazardous", of: |s| s.habit().map(|h| &h.hazardous) },
 ];
 
 const AT: &str = "Austria, 2. Tierhaltungsverordnung, BGBl. II 486/2004, Annex 3 (water temperature, summer)";
@@ -84,14 +60,7 @@ const fn turtle(
     length: Value,
     band: (Option<Value>, Option<Value>),
 ) -> Species {
-    Species {
-        key,
-        latin,
-        common,
-        body_length: Some(length),
-        water_low: band.0,
-        water_high: band.1,
-    }
+    Species { key, latin, common, body_length: Some(length), water_low: band.0, water_high: band.1 }
 }
 
 const fn carapace(metres: f64, source: &'static str) -> Value {
@@ -109,14 +78,7 @@ const fn long(
     common: &'static str,
     body_length: Option<Value>,
 ) -> Species {
-    Species {
-        key,
-        latin,
-        common,
-        body_length,
-        water_low: None,
-        water_high: None,
-    }
+    Species { key, latin, common, body_length, water_low: None, water_high: None }
 }
 
 /// The species the program knows.
@@ -232,9 +194,7 @@ pub static SPECIES: &[Species] = &[
 
 /// The species of a key or a Latin name; upper and lower case are the same.
 pub fn find(name: &str) -> Option<&'static Species> {
-    SPECIES
-        .iter()
-        .find(|s| s.key.eq_ignore_ascii_case(name) || s.latin.eq_ignore_ascii_case(name))
+    SPECIES.iter().find(|s| s.key.eq_ignore_ascii_case(name) || s.latin.eq_ignore_ascii_case(name))
 }
 
 /// The key nearest to a name that is not known.
