@@ -39,9 +39,8 @@ fn rehearsed(rule: &CompiledRule) -> usize {
 
 #[test]
 fn every_example_says_what_its_card_says() {
-    let of_mine = haulout_rules::RULES
-        .iter()
-        .filter(|r| ["containment", "visitors"].contains(&&*r.card.chapter));
+    let of_mine =
+        haulout_rules::RULES.iter().filter(|r| ["containment", "visitors"].contains(&&*r.card.chapter));
     let counts: Vec<usize> = of_mine.map(|r| rehearsed(r)).collect();
     assert!(counts.len() >= 13 && counts.iter().all(|c| *c >= 4), "{counts:?}");
 }
@@ -65,11 +64,7 @@ fn near<T: Clone + Send + Sync + 'static>(
         .of(book.sheet(Case::NORMAL), pair(loaded, about, key))
         .unwrap_or_else(|gaps| panic!("{} of {key}: {gaps:#?}", figure.card.id));
     let found = number(&book, line.id());
-    assert!(
-        (found - expected).abs() < 1e-9,
-        "{} of {key}: {found}, by hand {expected}",
-        figure.card.id
-    );
+    assert!((found - expected).abs() < 1e-9, "{} of {key}: {found}, by hand {expected}", figure.card.id);
 }
 
 use haulout_figures::barrier::boundary::{BOUNDARY_GAP, BOUNDARY_OPEN};
@@ -231,7 +226,11 @@ fn the_sound_example_keeps_its_animals_in() {
         let subject = answer.subject.map_or_else(String::new, |s| s.key(&loaded.design));
         let at = format!("{} about {subject}", ruleset.rules[answer.rule].card.id);
         let name = answer.outcome.name();
-        assert!(["met", "does not apply", "does-not-apply"].contains(&name), "{at}: {name} {:#?}", answer.gaps);
+        assert!(
+            ["met", "does not apply", "does-not-apply"].contains(&name),
+            "{at}: {name} {:#?}",
+            answer.gaps
+        );
         met += usize::from(name == "met");
     }
     assert!(met >= 20, "only {met} answers are met");

@@ -29,14 +29,7 @@ const fn card(
 
 /// How far an animal reaches sideways from where it stands: so many lengths. The kind of body decides which length.
 pub static REACH: Formula<(Ratio, Length, Ratio), Length> = Formula {
-    card: &card(
-        "reach sideways",
-        "r",
-        "k × L",
-        &["k", "L", "body"],
-        Basis::CommonPractice,
-        KEEPERS,
-    ),
+    card: &card("reach sideways", "r", "k × L", &["k", "L", "body"], Basis::CommonPractice, KEEPERS),
     run: |(lengths, length, _body)| Ok(lengths * length),
 };
 
@@ -79,17 +72,25 @@ pub static HEIGHT_SMOOTH_FROM: Formula<(Length, Length, Length), Length> = Formu
     run: |(top, foot, smooth)| Ok(top - if foot > smooth { foot } else { smooth }),
 };
 
-/// Height left of a rough wall: nothing for an animal that climbs.
+/// The option of a barrier's face that is mesh.
+const MESH: u16 = 2;
+
+/// Height left of a rough wall: nothing for an animal that climbs, and nothing on mesh for any.
 pub static HEIGHT_ROUGH: Formula<(Length, Length, u16, Ratio), Length> = Formula {
-    card: &card(
-        "height of a rough barrier above the highest footing",
-        "h_eff",
-        "(z_top - z_foot) × (1 - climbs)",
-        &["z_top", "z_foot", "face", "climbs"],
-        Basis::CommonPractice,
-        "keepers' practice: height is void without a smooth face",
-    ),
-    run: |(top, foot, _face, climbs)| Ok((top - foot) * (Ratio::new::<uom::si::ratio::ratio>(1.0) - climbs)),
+    card: &FormulaCard {
+        name: "height of a rough barrier above the highest footing",
+        result: "h_eff",
+        text: "(z_top - z_foot) × (1 - climbs); 0 on mesh",
+        symbols: &["z_top", "z_foot", "face", "climbs"],
+        kind: Kind::Pick,
+        basis: Basis::CommonPractice,
+        source: "keepers' practice: height is void without a smooth face, and mesh is climbed by all",
+        range: "lengths above nothing",
+    },
+    run: |(top, foot, face, climbs)| {
+        let held = if face == MESH { 0.0 } else { 1.0 - climbs.value };
+        Ok((top - foot) * held)
+    },
 };
 
 /// Height a turtle is held by: shell lengths and an allowance, never less than a least height.
@@ -110,14 +111,7 @@ pub static TURTLE_WALL: Formula<(Ratio, Length, Length, Length, Ratio), Length> 
 
 /// A share of a length.
 pub static SHARE_OF: Formula<(Ratio, Length), Length> = Formula {
-    card: &card(
-        "share of a length",
-        "a",
-        "k × b",
-        &["k", "b"],
-        Basis::Published,
-        "arithmetic",
-    ),
+    card: &card("share of a length", "a", "k × b", &["k", "b"], Basis::Published, "arithmetic"),
     run: |(share, length)| Ok(share * length),
 };
 
@@ -143,9 +137,7 @@ pub fn highest(levels: impl Iterator<Item = f64>) -> Result<f64, Refusal> {
     if found.is_finite() {
         Ok(found)
     } else {
-        Err(Refusal::new(
-            "there is nothing to stand on; state the floor level of the space",
-        ))
+        Err(Refusal::new("there is nothing to stand on; state the floor level of the space"))
     }
 }
 
@@ -174,7 +166,7 @@ mod tests {
     }
 
     /// By hand. Wall to +1.50, rock at +0.88 and a back of 8.5 cm: footing +0.965. Smooth: 0.535 m. Smooth from +1.10:
-    /// 0.40 m. Rough: nothing for a climber, 0.535 m for one that does not climb.
+    /// 0.40 m. Rough: nothing for a climber, 0.535 m for one that does not climb, nothing on mesh.
     #[test]
     fn a_wall_is_as_high_as_it_is_smooth() {
         let foot = ON_A_BACK.work((m(0.88), m(0.085))).expect("a sum");
@@ -184,6 +176,7 @@ mod tests {
         near(HEIGHT_SMOOTH_FROM.work((m(1.50), foot, m(0.82))), 0.535);
         near(HEIGHT_ROUGH.work((m(1.50), foot, 1, Ratio::new::<ratio>(1.0))), 0.0);
         near(HEIGHT_ROUGH.work((m(1.50), foot, 1, Ratio::new::<ratio>(0.0))), 0.535);
+        near(HEIGHT_ROUGH.work((m(1.50), foot, 2, Ratio::new::<ratio>(0.0))), 0.0);
     }
 
     /// By hand. A shell of 24 cm reaches 0.24 m at one length; a dragon of 0.70 m reaches 1.05 m at one and a half.

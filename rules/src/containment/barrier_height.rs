@@ -19,11 +19,19 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
         consequence: Consequence::LifeOfAnimals,
         case: Case::NORMAL,
         about: About::BarrierGroup,
-        caution: Some(words("Screening by practice. Crocodilians and other dangerous animals are kept to the licence and the local code.")),
+        caution: Some(words(
+            "Screening by practice. Crocodilians and other dangerous animals are kept to the licence and the local code.",
+        )),
         manual: Manual {
-            asks: words("Over the highest footing within reach, the smooth part of the barrier is as high as the kind of animal asks."),
-            why: words("Turtles get out over the rock beside the wall and over each other's backs, not over the wall from the floor."),
-            judged: words("Footing: the highest of floor, water at its overflow level, features and basking sites within one shell length of the barrier (one and a half total lengths for others), plus the back of the highest tank-mate. Only what is smooth counts as height: below a stated smooth level animals climb, and a rough face counts nothing for what climbs. Turtles: twice the shell length and an allowance, never under a least height. Crocodilians: by total length. Lizards and snakes are not held by height, and a closed lid leaves nothing to ask."),
+            asks: words(
+                "Over the highest footing within reach, the smooth part of the barrier is as high as the kind of animal asks.",
+            ),
+            why: words(
+                "Turtles get out over the rock beside the wall and over each other's backs, not over the wall from the floor.",
+            ),
+            judged: words(
+                "Footing: the highest of floor, water at its overflow level, features and basking sites within one shell length of the barrier (one and a half total lengths for others), plus the back of the highest tank-mate. Only what is smooth counts as height: below a stated smooth level animals climb, a rough face counts nothing for what climbs, and mesh counts nothing at all. Turtles: twice the shell length and an allowance, never under a least height. Crocodilians: by total length. Lizards and snakes are not held by height, and a closed lid leaves nothing to ask.",
+            ),
             cure: words("lower or move what stands beside the wall, raise the smooth part, or close the top"),
         },
     },
@@ -32,17 +40,13 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
     judge,
 };
 
-
 fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
     let applies = Check::AllOf(vec![
         HELD_BY_HEIGHT.of(sheet, at).map(Check::holds),
         OPEN_TOP.of(sheet, at).map(Check::holds),
     ]);
     let height = (EFFECTIVE_HEIGHT.of(sheet, at), asked_height(sheet, at, &ASKED)).all();
-    Ok(Check::only_if(
-        Ok(applies),
-        height.map(|(have, asked)| Check::at_least(have, asked)),
-    ))
+    Ok(Check::only_if(Ok(applies), height.map(|(have, asked)| Check::at_least(have, asked))))
 }
 
 static EXAMPLES: &[Example] = &[

@@ -20,8 +20,12 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
         caution: None,
         manual: Manual {
             asks: words("Round every space for animals the barriers meet end to end."),
-            why: words("An animal walks a wall until it finds the place where the wall stops. A side nobody has drawn is a side nobody has built."),
-            judged: words("The chain of barriers round the middle of the space is looked for whose widest opening is narrowest; that opening must be no more than a joint. Doors stand in a barrier and do not open it here; walls of the hall count when they are drawn as barriers."),
+            why: words(
+                "An animal walks a wall until it finds the place where the wall stops. A side nobody has drawn is a side nobody has built.",
+            ),
+            judged: words(
+                "The chain of barriers round the middle of the space is looked for whose widest opening is narrowest; that opening must be no more than a joint. Doors stand in a barrier and do not open it here; walls of the hall count when they are drawn as barriers.",
+            ),
             cure: words("draw the side that is missing, or carry the barriers on until their ends meet"),
         },
     },
@@ -45,9 +49,7 @@ static JOINT: Limit = Limit {
 
 fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
     let applies = KEEPS_ANIMALS.of(sheet, at).map(Check::holds);
-    let closed = BOUNDARY_GAP
-        .of(sheet, at)
-        .map(|gap| Check::at_most(gap, sheet.limit(&JOINT)));
+    let closed = BOUNDARY_GAP.of(sheet, at).map(|gap| Check::at_most(gap, sheet.limit(&JOINT)));
     Ok(Check::only_if(applies, closed))
 }
 

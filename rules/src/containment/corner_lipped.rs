@@ -22,12 +22,22 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
         consequence: Consequence::LifeOfAnimals,
         case: Case::NORMAL,
         about: About::BarrierGroup,
-        caution: Some(words("Screening by practice. Dangerous animals are kept to the licence and the local code.")),
+        caution: Some(words(
+            "Screening by practice. Dangerous animals are kept to the licence and the local code.",
+        )),
         manual: Manual {
-            asks: words("A barrier with an inside corner has a lip there, or stands a shell length higher than it would have to."),
-            why: words("Between two walls a turtle braces its feet and walks up where a straight wall of the same height holds it."),
-            judged: words("The sharpest corner between walls joined within 10 mm, seen from inside the space, against a right angle and a little more; where it is sharper, either the stated lip or the effective height less the asked height counts. For animals held by height under an open top."),
-            cure: words("round or fill the corner, lay a plate across it, turn the top inward, or raise the walls beside it"),
+            asks: words(
+                "A barrier with an inside corner has a lip there, or stands a shell length higher than it would have to.",
+            ),
+            why: words(
+                "Between two walls a turtle braces its feet and walks up where a straight wall of the same height holds it.",
+            ),
+            judged: words(
+                "The sharpest corner between walls joined within 10 mm, seen from inside the space, against a right angle and a little more; where it is sharper, either the stated lip or the effective height less the asked height counts. For animals held by height under an open top.",
+            ),
+            cure: words(
+                "round or fill the corner, lay a plate across it, turn the top inward, or raise the walls beside it",
+            ),
         },
     },
     limits: &[&BLUNT, &LIP],
@@ -66,25 +76,14 @@ fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
         HELD_BY_HEIGHT.of(sheet, at).map(Check::holds),
         OPEN_TOP.of(sheet, at).map(Check::holds),
     ]);
-    let blunt = INNER_CORNER
-        .of(sheet, at)
-        .map(|corner| Check::at_least(corner, sheet.limit(&BLUNT)));
-    let lip = OVERHANG
-        .of(sheet, at)
-        .map(|lip| Check::at_least(lip, sheet.limit(&LIP)));
-    Ok(Check::only_if(
-        Ok(applies),
-        Ok(Check::AnyOf(vec![lip, blunt, higher(sheet, at)])),
-    ))
+    let blunt = INNER_CORNER.of(sheet, at).map(|corner| Check::at_least(corner, sheet.limit(&BLUNT)));
+    let lip = OVERHANG.of(sheet, at).map(|lip| Check::at_least(lip, sheet.limit(&LIP)));
+    Ok(Check::only_if(Ok(applies), Ok(Check::AnyOf(vec![lip, blunt, higher(sheet, at)]))))
 }
 
 fn higher(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
-    let (have, asked, length) = (
-        EFFECTIVE_HEIGHT.of(sheet, at),
-        asked_height(sheet, at, &ASKED),
-        BODY_LENGTH.of(sheet, at),
-    )
-        .all()?;
+    let (have, asked, length) =
+        (EFFECTIVE_HEIGHT.of(sheet, at), asked_height(sheet, at, &ASKED), BODY_LENGTH.of(sheet, at)).all()?;
     Ok(Check::at_least(spare_height(sheet, have, asked)?, length))
 }
 

@@ -20,9 +20,15 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
         about: About::DoorGroup,
         caution: None,
         manual: Manual {
-            asks: words("Under the closed leaf, worn as it will be, no more is open than half the least body measure of the smallest animal."),
-            why: words("A new door shuts tight; after two winters of wet substrate the brush is gone and the leaf has dropped."),
-            judged: words("The stated gap under the leaf against a share of the lesser of body height and breadth of the smallest animal, for every group behind the door."),
+            asks: words(
+                "Under the closed leaf, worn as it will be, no more is open than half the least body measure of the smallest animal.",
+            ),
+            why: words(
+                "A new door shuts tight; after two winters of wet substrate the brush is gone and the leaf has dropped.",
+            ),
+            judged: words(
+                "The stated gap under the leaf against a share of the lesser of body height and breadth of the smallest animal, for every group behind the door.",
+            ),
             cure: words("a raised threshold, a stop the leaf shuts against, a brush that is replaced"),
         },
     },

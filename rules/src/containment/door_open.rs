@@ -22,9 +22,15 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
         about: About::DoorGroup,
         caution: None,
         manual: Manual {
-            asks: words("With the door open either its sill is as high over the highest footing as a barrier would have to be, or a second door stands behind it."),
-            why: words("Animals get out through the open door while someone carries a bucket through, hardly ever over the wall."),
-            judged: words("Sill over the highest footing at the door's barrier (water, rocks and tank-mates as for the barrier) against the height asked for the animal; or a lobby. Lizards and snakes are held by the lobby only."),
+            asks: words(
+                "With the door open either its sill is as high over the highest footing as a barrier would have to be, or a second door stands behind it.",
+            ),
+            why: words(
+                "Animals get out through the open door while someone carries a bucket through, hardly ever over the wall.",
+            ),
+            judged: words(
+                "Sill over the highest footing at the door's barrier (water, rocks and tank-mates as for the barrier) against the height asked for the animal; or a lobby. Lizards and snakes are held by the lobby only.",
+            ),
             cure: words("a step board of full height, or a lobby with a second door"),
         },
     },
@@ -32,7 +38,6 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
     examples: EXAMPLES,
     judge,
 };
-
 
 fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
     let sill = (SILL_HEIGHT.of(sheet, at), asked_height(sheet, at, &ASKED)).all();

@@ -20,9 +20,15 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
         about: About::BarrierGroup,
         caution: None,
         manual: Manual {
-            asks: words("At the top of an open barrier that holds climbing animals an inward lip turns them back."),
-            why: words("Silicone beads, algae, pipes and cables make a smooth wall climbable over the years; in a field trial mesh alone was climbed, mesh with a smooth strip at its top was not."),
-            judged: words("The stated inward overhang against the least lip, for species the register lists as climbing, where the top is open."),
+            asks: words(
+                "At the top of an open barrier that holds climbing animals an inward lip turns them back.",
+            ),
+            why: words(
+                "Silicone beads, algae, pipes and cables make a smooth wall climbable over the years; in a field trial mesh alone was climbed, mesh with a smooth strip at its top was not.",
+            ),
+            judged: words(
+                "The stated inward overhang against the least lip, for species the register lists as climbing, where the top is open.",
+            ),
             cure: words("turn the top inward, or close it"),
         },
     },
@@ -45,13 +51,9 @@ static LIP: Limit = Limit {
 };
 
 fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
-    let applies = Check::AllOf(vec![
-        CLIMBS.of(sheet, at).map(Check::holds),
-        OPEN_TOP.of(sheet, at).map(Check::holds),
-    ]);
-    let lip = OVERHANG
-        .of(sheet, at)
-        .map(|lip| Check::at_least(lip, sheet.limit(&LIP)));
+    let applies =
+        Check::AllOf(vec![CLIMBS.of(sheet, at).map(Check::holds), OPEN_TOP.of(sheet, at).map(Check::holds)]);
+    let lip = OVERHANG.of(sheet, at).map(|lip| Check::at_least(lip, sheet.limit(&LIP)));
     Ok(Check::only_if(Ok(applies), lip))
 }
 

@@ -21,8 +21,12 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
         caution: None,
         manual: Manual {
             asks: words("Where animals dig, the barrier goes on below the ground as deep as they dig."),
-            why: words("Sand beside a wall is a tunnel in the making; what is dug at night is open in the morning."),
-            judged: words("The stated depth below the ground on the animals' side against the least depth, for species the register lists as digging. A wall that stands on the slab goes as deep as the fill in front of it."),
+            why: words(
+                "Sand beside a wall is a tunnel in the making; what is dug at night is open in the morning.",
+            ),
+            judged: words(
+                "The stated depth below the ground on the animals' side against the least depth, for species the register lists as digging. A wall that stands on the slab goes as deep as the fill in front of it.",
+            ),
             cure: words("carry the wall down, or lay an apron of mesh under the substrate"),
         },
     },
@@ -46,9 +50,7 @@ static DEPTH: Limit = Limit {
 
 fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
     let applies = DIGS.of(sheet, at).map(Check::holds);
-    let deep = BELOW_GROUND
-        .of(sheet, at)
-        .map(|depth| Check::at_least(depth, sheet.limit(&DEPTH)));
+    let deep = BELOW_GROUND.of(sheet, at).map(|depth| Check::at_least(depth, sheet.limit(&DEPTH)));
     Ok(Check::only_if(applies, deep))
 }
 

@@ -19,9 +19,15 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
         about: About::BarrierGroup,
         caution: None,
         manual: Manual {
-            asks: words("No joint, penetration or mesh of the barrier is wider than half the least body measure of the smallest animal."),
-            why: words("Animals are drawn full-grown and delivered young; where the head goes the body follows, or the animal hangs."),
-            judged: words("The widest joint, and the aperture where the barrier or its face is mesh or an aperture is stated, against a share of the lesser of body height and breadth of the smallest animal ever kept, hatchlings included where eggs are not removed."),
+            asks: words(
+                "No joint, penetration or mesh of the barrier is wider than half the least body measure of the smallest animal.",
+            ),
+            why: words(
+                "Animals are drawn full-grown and delivered young; where the head goes the body follows, or the animal hangs.",
+            ),
+            judged: words(
+                "The widest joint, and the aperture where the barrier or its face is mesh or an aperture is stated, against a share of the lesser of body height and breadth of the smallest animal ever kept, hatchlings included where eggs are not removed.",
+            ),
             cure: words("close the joint, sleeve the pipe, take a finer mesh or a solid foot"),
         },
     },

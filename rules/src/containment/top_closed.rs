@@ -19,17 +19,24 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
         about: About::BarrierGroup,
         caution: None,
         manual: Manual {
-            asks: words("Over lizards and snakes that climb or jump the enclosure has a lid, along every barrier."),
-            why: words("A basilisk, a water dragon or a snake does not stop at a height: it runs, rebounds and uses lamps and branches."),
-            judged: words("By the habits of the register: whether it climbs or jumps. No height of wall replaces the lid, and none is published. Openings of the lid count as the aperture of its barrier."),
-            cure: words("close the top with mesh or glass, and treat every opening in it as an opening of the barrier"),
+            asks: words(
+                "Over lizards and snakes that climb or jump the enclosure has a lid, along every barrier.",
+            ),
+            why: words(
+                "A basilisk, a water dragon or a snake does not stop at a height: it runs, rebounds and uses lamps and branches.",
+            ),
+            judged: words(
+                "By the habits of the register: whether it climbs or jumps. No height of wall replaces the lid, and none is published. Openings of the lid count as the aperture of its barrier.",
+            ),
+            cure: words(
+                "close the top with mesh or glass, and treat every opening in it as an opening of the barrier",
+            ),
         },
     },
     limits: &[],
     examples: EXAMPLES,
     judge,
 };
-
 
 fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
     let applies = HELD_BY_ROOF.of(sheet, at).map(Check::holds);

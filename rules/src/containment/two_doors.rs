@@ -17,19 +17,28 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
         consequence: Consequence::LifeOfPeople,
         case: Case::NORMAL,
         about: About::DoorGroup,
-        caution: Some(words("Dangerous animals are a matter of licence: the licensing authority, its inspector and local law decide, not this list.")),
+        caution: Some(words(
+            "Dangerous animals are a matter of licence: the licensing authority, its inspector and local law decide, not this list.",
+        )),
         manual: Manual {
-            asks: words("Behind every door to an animal listed as dangerous a second door stands, so that both are never open at once."),
-            why: words("A crocodile or a snapping turtle behind one door is in the corridor as soon as that door is open."),
-            judged: words("By the register's list of dangerous species, and whether the door is said to have a lobby. Poland asks for two safeguards against escape in law; other countries leave it to the licence."),
-            cure: words("a lobby with two doors that open toward the animals, and a look-through before entry"),
+            asks: words(
+                "Behind every door to an animal listed as dangerous a second door stands, so that both are never open at once.",
+            ),
+            why: words(
+                "A crocodile or a snapping turtle behind one door is in the corridor as soon as that door is open.",
+            ),
+            judged: words(
+                "By the register's list of dangerous species, and whether the door is said to have a lobby. Poland asks for two safeguards against escape in law; other countries leave it to the licence.",
+            ),
+            cure: words(
+                "a lobby with two doors that open toward the animals, and a look-through before entry",
+            ),
         },
     },
     limits: &[],
     examples: EXAMPLES,
     judge,
 };
-
 
 fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
     let applies = HAZARDOUS.of(sheet, at).map(Check::holds);

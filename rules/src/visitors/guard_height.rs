@@ -20,11 +20,17 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
         consequence: Consequence::LifeOfPeople,
         case: Case::NORMAL,
         about: About::Guard,
-        caution: Some(words("Guards are a matter of life safety: building control or the authority having jurisdiction decides, and strength is for a structural engineer.")),
+        caution: Some(words(
+            "Guards are a matter of life safety: building control or the authority having jurisdiction decides, and strength is for a structural engineer.",
+        )),
         manual: Manual {
-            asks: words("Where the drop beyond it is more than the code lets pass, a guard is as high over what people stand on as the code asks."),
+            asks: words(
+                "Where the drop beyond it is more than the code lets pass, a guard is as high over what people stand on as the code asks.",
+            ),
             why: words("A child on the bench in front of a low rail is a child in the pool."),
-            judged: words("Top of the guard over the stated standing surface, which is the bench, step or ledge where there is one within reach, not the floor behind it. The drop is from there to the surface or pool bed beyond. Glass that serves as a guard is judged the same way."),
+            judged: words(
+                "Top of the guard over the stated standing surface, which is the bench, step or ledge where there is one within reach, not the floor behind it. The drop is from there to the surface or pool bed beyond. Glass that serves as a guard is judged the same way.",
+            ),
             cure: words("raise the rail, or take away the step, the bench or the planter in front of it"),
         },
     },
@@ -87,9 +93,7 @@ static US_DROP: Limit = Limit {
 
 fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
     let (limit, drop) = (by_code(sheet, &UK, &US)?, by_code(sheet, &UK_DROP, &US_DROP)?);
-    let high = GUARD_HEIGHT
-        .of(sheet, at)
-        .map(|height| Check::at_least(height, sheet.limit(limit)));
+    let high = GUARD_HEIGHT.of(sheet, at).map(|height| Check::at_least(height, sheet.limit(limit)));
     Ok(Check::only_if(drop_beyond(sheet, at, drop).map(Check::holds), high))
 }
 

@@ -16,11 +16,17 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
         consequence: Consequence::LifeOfPeople,
         case: Case::NORMAL,
         about: About::Guard,
-        caution: Some(words("Guards are a matter of life safety: building control or the authority having jurisdiction decides, and strength is for a structural engineer.")),
+        caution: Some(words(
+            "Guards are a matter of life safety: building control or the authority having jurisdiction decides, and strength is for a structural engineer.",
+        )),
         manual: Manual {
             asks: words("A guard has no horizontal rails, ledges or footholds a child climbs by."),
-            why: words("The guard that is high enough on paper is a ladder when its rails are horizontal; beyond it is water."),
-            judged: words("As the design says of the guard. England's Approved Document K, 2013 edition, paragraph 3.3, asks to avoid horizontal rails where children under five may be; it is held to at any water, whatever the code."),
+            why: words(
+                "The guard that is high enough on paper is a ladder when its rails are horizontal; beyond it is water.",
+            ),
+            judged: words(
+                "As the design says of the guard. England's Approved Document K, 2013 edition, paragraph 3.3, asks to avoid horizontal rails where children under five may be; it is held to at any water, whatever the code.",
+            ),
             cure: words("vertical bars or a flush infill, and no step, planter or flat ledge within 1.2 m"),
         },
     },
@@ -28,7 +34,6 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
     examples: EXAMPLES,
     judge,
 };
-
 
 fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
     NOT_CLIMBED.of(sheet, at).map(Check::holds)

@@ -20,11 +20,15 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
         consequence: Consequence::LifeOfPeople,
         case: Case::NORMAL,
         about: About::Guard,
-        caution: Some(words("Guards are a matter of life safety: building control or the authority having jurisdiction decides, and strength is for a structural engineer.")),
+        caution: Some(words(
+            "Guards are a matter of life safety: building control or the authority having jurisdiction decides, and strength is for a structural engineer.",
+        )),
         manual: Manual {
             asks: words("No opening of a guard lets pass the sphere the code names."),
             why: words("Where a small child's head goes through, the child goes through or hangs."),
-            judged: words("The widest stated opening against the sphere of the code, the gap under the lowest rail included. The American code allows a little more above 36 in; one opening is stated, so the smaller sphere is held to everywhere."),
+            judged: words(
+                "The widest stated opening against the sphere of the code, the gap under the lowest rail included. The American code allows a little more above 36 in; one opening is stated, so the smaller sphere is held to everywhere.",
+            ),
             cure: words("closer bars, an infill of glass or mesh, a lower bottom rail"),
         },
     },

@@ -25,15 +25,10 @@ pub fn passage(tracks: &[&[Point]], place: Point) -> Option<Passage> {
     let stones: Vec<(Point, Point)> = tracks.iter().flat_map(|t| pieces(t)).collect();
     let jumps = jumps(&stones, place);
     let least = |join: fn(f64, f64) -> f64| {
-        (0..stones.len())
-            .map(|start| round(&jumps, start, join))
-            .fold(f64::INFINITY, f64::min)
+        (0..stones.len()).map(|start| round(&jumps, start, join)).fold(f64::INFINITY, f64::min)
     };
     let widest = least(f64::max);
-    widest.is_finite().then(|| Passage {
-        widest,
-        total: least(|a, b| a + b),
-    })
+    widest.is_finite().then(|| Passage { widest, total: least(|a, b| a + b) })
 }
 
 /// A jump to another stone: which, how far, and whether the way crosses the ray.
@@ -96,11 +91,7 @@ pub fn middle(outline: &Outline) -> Point {
     };
     let grid = (0..STEPS * STEPS).map(|k| [on_grid(k % STEPS, 0), on_grid(k / STEPS, 1)]);
     let clear = |p: &Point| {
-        if outline.contains(*p) {
-            outline.distance_to_side(*p)
-        } else {
-            -1.0
-        }
+        if outline.contains(*p) { outline.distance_to_side(*p) } else { -1.0 }
     };
     grid.max_by(|a, b| clear(a).total_cmp(&clear(b))).unwrap_or(centre)
 }

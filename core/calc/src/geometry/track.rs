@@ -39,12 +39,7 @@ fn crossing((a, b): (Point, Point), (c, d): (Point, Point)) -> Option<Point> {
 /// The straight ways from one piece to another that cannot be made shorter on their own side: each end with the nearest
 /// point of the other piece, or the point where they cross.
 pub(super) fn ways(i: (Point, Point), j: (Point, Point)) -> Vec<(Point, Point)> {
-    let mut found = vec![
-        (i.0, foot(i.0, j)),
-        (i.1, foot(i.1, j)),
-        (foot(j.0, i), j.0),
-        (foot(j.1, i), j.1),
-    ];
+    let mut found = vec![(i.0, foot(i.0, j)), (i.1, foot(i.1, j)), (foot(j.0, i), j.0), (foot(j.1, i), j.1)];
     found.extend(crossing(i, j).map(|p| (p, p)));
     found
 }
@@ -52,11 +47,7 @@ pub(super) fn ways(i: (Point, Point), j: (Point, Point)) -> Vec<(Point, Point)> 
 /// The shortest way from one piece to another.
 fn shortest(i: (Point, Point), j: (Point, Point)) -> (Point, Point) {
     let shorter = |a: (Point, Point), b: (Point, Point)| {
-        if distance(b.0, b.1) < distance(a.0, a.1) {
-            b
-        } else {
-            a
-        }
+        if distance(b.0, b.1) < distance(a.0, a.1) { b } else { a }
     };
     ways(i, j).into_iter().fold((i.0, j.0), shorter)
 }
@@ -71,22 +62,16 @@ pub fn track_to_outline(track: &[Point], outline: &Outline) -> f64 {
         let (p, q) = shortest(i, j);
         distance(p, q)
     };
-    pieces(track)
-        .flat_map(|i| outline.sides().map(move |j| gap(i, j)))
-        .fold(f64::INFINITY, f64::min)
+    pieces(track).flat_map(|i| outline.sides().map(move |j| gap(i, j))).fold(f64::INFINITY, f64::min)
 }
 
 /// The sharpest corner, radians, that a line makes in itself or with the others on the side of one of the regions; half
 /// a turn where it makes none.
 pub fn sharpest_corner(own: &[Point], others: &[&[Point]], regions: &[&Outline]) -> f64 {
-    let all: Vec<(Point, Point)> = pieces(own)
-        .chain(others.iter().flat_map(|t| pieces(t)))
-        .collect();
+    let all: Vec<(Point, Point)> = pieces(own).chain(others.iter().flat_map(|t| pieces(t))).collect();
     let count = own.len().saturating_sub(1);
     let pairs = (0..count).flat_map(|i| (i + 1..all.len()).map(move |j| (i, j)));
-    pairs
-        .flat_map(|(i, j)| corners(all[i], all[j], regions))
-        .fold(std::f64::consts::PI, f64::min)
+    pairs.flat_map(|(i, j)| corners(all[i], all[j], regions)).fold(std::f64::consts::PI, f64::min)
 }
 
 /// The angles two pieces make where they meet, on the side of the regions.
@@ -131,12 +116,9 @@ mod tests {
     fn distances_are_those_of_shapely() {
         let box_ = rectangle([1.0, 0.3], [1.0, 0.7], 0.0, 0.0).expect("a rectangle");
         near(track_to_outline(&[[0.0, 0.0], [4.0, 0.0]], &box_), 0.3);
-        let triangle =
-            crate::geometry::Outline::from_corners(vec![[4.5, 4.0], [5.5, 4.0], [5.0, 5.0]]).expect("a triangle");
-        near(
-            track_to_outline(&[[0.0, 0.0], [4.0, 0.0], [4.0, 3.0]], &triangle),
-            1.118_033_988_749_895,
-        );
+        let triangle = crate::geometry::Outline::from_corners(vec![[4.5, 4.0], [5.5, 4.0], [5.0, 5.0]])
+            .expect("a triangle");
+        near(track_to_outline(&[[0.0, 0.0], [4.0, 0.0], [4.0, 3.0]], &triangle), 1.118_033_988_749_895);
         let through = rectangle([1.0, 0.0], [1.0, 1.0], 0.0, 0.0).expect("a rectangle");
         near(track_to_outline(&[[0.0, 0.5], [4.0, 0.5]], &through), 0.0);
     }
@@ -151,14 +133,8 @@ mod tests {
     fn only_corners_on_the_animals_side_count() {
         let room = rectangle([0.0, 0.0], [4.0, 3.0], 0.0, 0.0).expect("a rectangle");
         let right = std::f64::consts::FRAC_PI_2;
-        near(
-            sharpest_corner(&[[0.0, 0.0], [4.0, 0.0]], &[&[[4.0, 0.0], [4.0, 3.0]]], &[&room]),
-            right,
-        );
-        near(
-            sharpest_corner(&[[0.0, 0.0], [2.0, 0.0], [3.0, -1.0]], &[], &[&room]),
-            std::f64::consts::PI,
-        );
+        near(sharpest_corner(&[[0.0, 0.0], [4.0, 0.0]], &[&[[4.0, 0.0], [4.0, 3.0]]], &[&room]), right);
+        near(sharpest_corner(&[[0.0, 0.0], [2.0, 0.0], [3.0, -1.0]], &[], &[&room]), std::f64::consts::PI);
         // A wall 20 mm away is not joined.
         near(
             sharpest_corner(&[[0.0, 0.0], [3.98, 0.0]], &[&[[4.0, 0.0], [4.0, 3.0]]], &[&room]),

@@ -72,9 +72,10 @@ fn lines(sheet: Sheet<'_>, at: Subject) -> Known<Vec<LineId>> {
     if let (State::Absent | State::Undecided, Some(missing)) = (barriers.state(), barriers.missing()) {
         return Err(Gap::from(missing).into());
     }
-    let own = barriers.items().iter().filter(|b| {
-        b.spaces.items().is_empty() || b.spaces.items().iter().any(|s| s.name() == space.id)
-    });
+    let own = barriers
+        .items()
+        .iter()
+        .filter(|b| b.spaces.items().is_empty() || b.spaces.items().iter().any(|s| s.name() == space.id));
     let tracks = own.map(|b| match b.spaces.missing() {
         Some(missing) => Err(Gap::from(missing).into()),
         None => b.line.on(sheet).map(Line::id),

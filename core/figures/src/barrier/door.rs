@@ -9,15 +9,7 @@ use super::door;
 use super::footing::FOOTING;
 
 const fn card(id: &'static str, title: &'static str, about: About, unit: [&'static str; 2]) -> FigureCard {
-    FigureCard {
-        id,
-        title,
-        about,
-        axes: &[],
-        unit: unit[0],
-        us_unit: unit[1],
-        resolution: None,
-    }
+    FigureCard { id, title, about, axes: &[], unit: unit[0], us_unit: unit[1], resolution: None }
 }
 
 /// The barrier a door stands in, with the group, as a subject.
@@ -33,9 +25,8 @@ fn barrier_of(sheet: Sheet<'_>, at: Subject, group_at: Subject) -> Known<Subject
     };
     let pairs = About::BarrierGroup.walk(sheet.design()).subjects;
     let of = |s: &Subject, about, index| s.part(about).is_some_and(|p| p.index() == index);
-    let pair = pairs
-        .into_iter()
-        .find(|s| of(s, About::Barrier, index) && of(s, About::Group, group_at.index()));
+    let pair =
+        pairs.into_iter().find(|s| of(s, About::Barrier, index) && of(s, About::Group, group_at.index()));
     pair.ok_or_else(|| {
         let what = format!("the barrier \"{}\" bounds no space of this group", named.name());
         Gap::at(GapKind::Unsound, what, named.seat().origin).into()
@@ -44,12 +35,7 @@ fn barrier_of(sheet: Sheet<'_>, at: Subject, group_at: Subject) -> Known<Subject
 
 /// Height of the sill of an open door over the highest footing at its barrier.
 pub static SILL_HEIGHT: Figure<Line<Length>> = Figure {
-    card: &card(
-        "sill-height",
-        "height of the sill over the highest footing",
-        About::DoorGroup,
-        ["m", "ft"],
-    ),
+    card: &card("sill-height", "height of the sill over the highest footing", About::DoorGroup, ["m", "ft"]),
     work: |sheet, at| {
         let part = |about| at.part(about).expect("a door-group has a door and a group");
         let (door_at, group_at) = (part(About::Door), part(About::Group));

@@ -69,12 +69,10 @@ static BACKS: Assembly<Length> = Assembly {
         source: "keepers' practice: animals stand on each other",
         range: "groups of known number",
     },
-    // Own number first, then height and number by group, the own group first.
+    // Height and number by group, the own group first: an animal does not stand on its own back.
     run: |data| {
-        let pairs: Vec<(f64, f64)> = data
-            .chunks_exact(2)
-            .map(|d| (Length::take(&d[0]).value, Ratio::take(&d[1]).value))
-            .collect();
+        let pairs: Vec<(f64, f64)> =
+            data.chunks_exact(2).map(|d| (Length::take(&d[0]).value, Ratio::take(&d[1]).value)).collect();
         let back = |(at, (height, number)): (usize, &(f64, f64))| {
             let others = if at == 0 { number - 1.0 } else { *number };
             if others > 0.5 { *height } else { 0.0 }
@@ -105,8 +103,9 @@ fn parts(at: Subject) -> (Subject, Subject) {
 fn stated<T>(list: &List<T>) -> Known<&[T]> {
     match list.state() {
         State::Given(_) | State::None => Ok(list.items()),
-        State::Absent | State::Undecided => Err(list.missing().map(Gap::from).into_iter().collect::<Vec<_>>())
-            .map_err(haulout_sheet::Gaps),
+        State::Absent | State::Undecided => {
+            Err(haulout_sheet::Gaps(list.missing().map(Gap::from).into_iter().collect()))
+        }
     }
 }
 

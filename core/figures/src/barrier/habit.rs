@@ -11,16 +11,13 @@ use super::yes::{BY_HEIGHT, BY_ROOF, HAS};
 use crate::group::BODY_LENGTH;
 use crate::species::{group, species_value};
 
-const fn card(id: &'static str, title: &'static str, axes: &'static [Axis], unit: [&'static str; 2]) -> FigureCard {
-    FigureCard {
-        id,
-        title,
-        about: About::Group,
-        axes,
-        unit: unit[0],
-        us_unit: unit[1],
-        resolution: None,
-    }
+const fn card(
+    id: &'static str,
+    title: &'static str,
+    axes: &'static [Axis],
+    unit: [&'static str; 2],
+) -> FigureCard {
+    FigureCard { id, title, about: About::Group, axes, unit: unit[0], us_unit: unit[1], resolution: None }
 }
 
 const fn flag(id: &'static str, title: &'static str) -> FigureCard {
@@ -74,10 +71,8 @@ pub(crate) fn climbing(sheet: Sheet<'_>, at: Subject) -> Known<Line<Ratio>> {
 }
 
 /// Climbs mesh, rough faces and corners.
-pub static CLIMBS: Figure<Line<bool>> = Figure {
-    card: &flag("climbs", "climbs"),
-    work: |sheet, at| sheet.work(&HAS, (climbing(sheet, at)?,)),
-};
+pub static CLIMBS: Figure<Line<bool>> =
+    Figure { card: &flag("climbs", "climbs"), work: |sheet, at| sheet.work(&HAS, (climbing(sheet, at)?,)) };
 
 /// Digs under what it meets.
 pub static DIGS: Figure<Line<bool>> = Figure {
@@ -88,9 +83,7 @@ pub static DIGS: Figure<Line<bool>> = Figure {
 /// Listed as dangerous to people.
 pub static HAZARDOUS: Figure<Line<bool>> = Figure {
     card: &flag("hazardous", "dangerous to people"),
-    work: |sheet, at| {
-        has(sheet, at, "whether it is dangerous", |s| s.habit().map(|h| &h.hazardous))
-    },
+    work: |sheet, at| has(sheet, at, "whether it is dangerous", |s| s.habit().map(|h| &h.hazardous)),
 };
 
 /// Turtles and crocodilians: held by the height of a wall.
@@ -104,11 +97,7 @@ pub static HELD_BY_ROOF: Figure<Line<bool>> = Figure {
     card: &flag("held-by-a-closed-top", "held by a closed top only"),
     work: |sheet, at| {
         let jumps = |s: &'static Species| s.habit().map(|h| &h.jumps);
-        let lines = (
-            body(sheet, at)?.0,
-            climbing(sheet, at)?,
-            habit(sheet, at, "whether it jumps", jumps)?,
-        );
+        let lines = (body(sheet, at)?.0, climbing(sheet, at)?, habit(sheet, at, "whether it jumps", jumps)?);
         sheet.work(&BY_ROOF, lines)
     },
 };

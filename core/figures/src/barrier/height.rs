@@ -19,7 +19,7 @@ use crate::row_by_size;
 const SMOOTH: u16 = 0;
 
 /// Effective height: the smooth part of the barrier above the highest footing within reach. A rough face without a
-/// smooth part counts nothing for what climbs.
+/// smooth part counts nothing for what climbs, mesh nothing for any.
 pub static EFFECTIVE_HEIGHT: Figure<Line<Length>> = Figure {
     card: &FigureCard {
         id: "effective-height",
@@ -45,7 +45,11 @@ pub static EFFECTIVE_HEIGHT: Figure<Line<Length>> = Figure {
     },
 };
 
-fn of_one_face(sheet: Sheet<'_>, at: Subject, ends: Known<(Line<Length>, Line<Length>)>) -> Known<Line<Length>> {
+fn of_one_face(
+    sheet: Sheet<'_>,
+    at: Subject,
+    ends: Known<(Line<Length>, Line<Length>)>,
+) -> Known<Line<Length>> {
     let barrier_at = at.part(About::Barrier).expect("a barrier-group has a barrier");
     let ((top, foot), face) = (ends, barrier(sheet, barrier_at).surface.on(sheet)).all()?;
     if sheet.option_of(face) == SMOOTH {
@@ -57,8 +61,7 @@ fn of_one_face(sheet: Sheet<'_>, at: Subject, ends: Known<(Line<Length>, Line<Le
 }
 
 fn group_of(at: Subject) -> Subject {
-    at.part(About::Group)
-        .expect("a height is asked for a subject that has a group")
+    at.part(About::Group).expect("a height is asked for a subject that has a group")
 }
 
 /// The limits from which the height is asked.
@@ -129,15 +132,7 @@ pub fn spare_height(sheet: Sheet<'_>, have: Line<Length>, asked: Line<Length>) -
 }
 
 const fn closed(id: &'static str, title: &'static str) -> FigureCard {
-    FigureCard {
-        id,
-        title,
-        about: About::Barrier,
-        axes: &[],
-        unit: "",
-        us_unit: "",
-        resolution: None,
-    }
+    FigureCard { id, title, about: About::Barrier, axes: &[], unit: "", us_unit: "", resolution: None }
 }
 
 /// The enclosure is open over this barrier.

@@ -40,7 +40,8 @@ fn space<'s>(sheet: Sheet<'s>, name: &Reference) -> Known<&'s Space> {
 /// The spaces a barrier bounds and a group lives in.
 fn shared<'s>(sheet: Sheet<'s>, barrier_at: Subject, group_at: Subject) -> Known<Vec<&'s Reference>> {
     let (bounds, lives) = (&barrier(sheet, barrier_at).spaces, &group(sheet, group_at).spaces);
-    let stated = |missing: Option<haulout_model::Missing>| missing.map_or(Ok(()), |m| Err(Gap::from(m).into()));
+    let stated =
+        |missing: Option<haulout_model::Missing>| missing.map_or(Ok(()), |m| Err(Gap::from(m).into()));
     (stated(bounds.missing()), stated(lives.missing())).all()?;
     let lives_in = |s: &&Reference| lives.items().iter().any(|g| g.name() == s.name());
     Ok(bounds.items().iter().filter(lives_in).collect())

@@ -51,15 +51,7 @@ static LARGEST: Many<Length, Length> = Many {
 };
 
 const fn card(id: &'static str, title: &'static str, about: About) -> FigureCard {
-    FigureCard {
-        id,
-        title,
-        about,
-        axes: &[],
-        unit: "mm",
-        us_unit: "in",
-        resolution: None,
-    }
+    FigureCard { id, title, about, axes: &[], unit: "mm", us_unit: "in", resolution: None }
 }
 
 /// The least measure of the smallest animal ever kept: its height, or its breadth where that is stated and less.

@@ -25,10 +25,8 @@ fn half(number: Ratio) -> bool {
 const LID: u16 = 1;
 
 /// A habit that is 1 or 0.
-pub(super) static HAS: Formula<(Ratio,), bool> = Formula {
-    card: &pick("has the habit", "habit is yes", &["habit"]),
-    run: |(habit,)| Ok(half(habit)),
-};
+pub(super) static HAS: Formula<(Ratio,), bool> =
+    Formula { card: &pick("has the habit", "habit is yes", &["habit"]), run: |(habit,)| Ok(half(habit)) };
 
 /// Turtles and crocodilians are held by height.
 pub(super) static BY_HEIGHT: Formula<(Ratio,), bool> = Formula {
@@ -59,16 +57,12 @@ pub(super) static IS_LIDDED: Formula<(u16,), bool> = Formula {
 };
 
 /// The space is for animals.
-pub(super) static FOR_ANIMALS: Formula<(u16,), bool> = Formula {
-    card: &pick("a space for animals", "for is animals", &["for"]),
-    run: |(whom,)| Ok(whom == 1),
-};
+pub(super) static FOR_ANIMALS: Formula<(u16,), bool> =
+    Formula { card: &pick("a space for animals", "for is animals", &["for"]), run: |(whom,)| Ok(whom == 1) };
 
 /// Not so.
-pub(super) static NOT: Formula<(bool,), bool> = Formula {
-    card: &pick("not so", "not it", &["it"]),
-    run: |(it,)| Ok(!it),
-};
+pub(super) static NOT: Formula<(bool,), bool> =
+    Formula { card: &pick("not so", "not it", &["it"]), run: |(it,)| Ok(!it) };
 
 /// One length is more than another; the same, typed in other units, is not more.
 pub(super) static MORE_THAN: Formula<(Length, Length), bool> = Formula {
