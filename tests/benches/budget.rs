@@ -1,3 +1,217 @@
-//! The budget of a review.
+//! What a review costs, step by step, against the budget of the design; `cargo bench -p haulout-tests`.
+//!
+//! Nothing here decides a test: the table is for people.
 
-fn main() {}
+#![allow(clippy::print_stdout, reason = "a bench prints its table")]
+#![allow(clippy::disallowed_methods, reason = "a bench reads the clock and the memory of its process")]
+
+use std::hint::black_box;
+use std::path::PathBuf;
+use std::process::{Command, Stdio};
+use std::time::Instant;
+
+use haulout_document::{Limits, Schema, Tree, read};
+use haulout_engine::{Ruleset, review};
+use haulout_model::{About, Design};
+use haulout_sheet::{Book, Case};
+use haulout_tests::generate::{Size, design};
+use haulout_tests::{load, options, repository, ruleset};
+use rayon::prelude::*;
+
+/// Designs of the budget's size that a step is timed on.
+const TIMED: u64 = 200;
+/// Distinct designs of the run on all cores, and of the look at the memory.
+const MANY: u64 = 4_000;
+const MOST: u64 = 20_000;
+/// Runs of a whole process.
+const RUNS: usize = 50;
+
+fn main() {
+    let texts: Vec<String> = (0..TIMED).map(|seed| design(seed, Size::BUDGET)).collect();
+    let bytes = texts.iter().map(String::len).sum::<usize>() / texts.len();
+    println!("{TIMED} generated designs of {:.1} KB on average", bytes as f64 / 1000.0);
+    steps(&texts);
+    drop(texts);
+    many();
+    growth();
+    processes();
+}
+
+/// Microseconds that one call takes.
+fn micros<T>(work: impl FnOnce() -> T) -> (T, f64) {
+    let from = Instant::now();
+    let made = black_box(work());
+    (made, from.elapsed().as_secs_f64() * 1e6)
+}
+
+fn median(mut times: Vec<f64>) -> f64 {
+    times.sort_by(f64::total_cmp);
+    times.get(times.len() / 2).copied().unwrap_or(f64::NAN)
+}
+
+/// The times of each step of one design, in the order of the table.
+fn timed(text: &str, schema: &Schema, ruleset: &Ruleset) -> [f64; 5] {
+    let (reading, read_in) = micros(|| read(text.as_bytes(), &Limits::default()));
+    let tree = reading.accepted().expect("the generator writes designs");
+    let (_, schema_in) = micros(|| schema.check(&tree));
+    let ((design, _), model_in) = micros(|| haulout_model::read(&tree));
+    let (_, figures_in) = micros(|| figures(&design, ruleset));
+    // All that a rule asks for is worked on the way: figures that no rule asks for are not.
+    let (_, review_in) = micros(|| review(&design, ruleset, &[], &options()).answers.len());
+    [read_in, schema_in, model_in, figures_in, review_in]
+}
+
+fn steps(texts: &[String]) {
+    let schema = Schema::compile(haulout_schemas::DESIGN).expect("the published schema is one");
+    let ruleset = ruleset();
+    let rows: Vec<[f64; 5]> = texts.iter().map(|text| timed(text, &schema, &ruleset)).collect();
+    let column = |at: usize| median(rows.iter().map(|row| row[at]).collect());
+    let budget = [
+        ("read", 25.0),
+        ("schema", 30.0),
+        ("model", 50.0),
+        ("figures of the catalogue, all states", 200.0),
+        ("figures that rules ask for, rules, answers", 320.0),
+    ];
+    println!("\n{:44} {:>10} {:>8} {:>6}", "step (median, one thread)", "µs", "budget", "ratio");
+    let row = |name: &str, took: f64, budget: f64| {
+        println!("{name:44} {took:10.1} {budget:8.0} {:6.2}", took / budget)
+    };
+    for (at, (name, budget)) in budget.into_iter().enumerate() {
+        row(name, column(at), budget);
+    }
+    row("read, schema, model, review", column(0) + column(1) + column(2) + column(4), 425.0);
+    let (_, compiled) = micros(|| Schema::compile(haulout_schemas::DESIGN).is_ok());
+    println!("{:44} {compiled:10.1}", "schema made ready, once a process");
+}
+
+/// Every figure of the catalogue in every state; how many lines came of it.
+fn figures(design: &Design, ruleset: &Ruleset) -> usize {
+    let book = Book::new(design, &ruleset.limits, &[]);
+    let mut worked = 0;
+    for figure in haulout_figures::CATALOGUE {
+        // Pairs grow with the square of the lists; they are in the row of the rules.
+        if figure.card().about == About::PoolPair {
+            continue;
+        }
+        for subject in figure.card().about.walk(design).subjects {
+            for case in Case::each(figure.card().axes) {
+                worked += usize::from(figure.line(book.sheet(case), subject).is_ok());
+            }
+        }
+    }
+    worked
+}
+
+/// Reads and reviews one text; how many answers.
+fn whole(text: &str, ruleset: &Ruleset) -> usize {
+    let loaded = load(text).expect("the generator writes designs");
+    review(&loaded.design, ruleset, &[], &options()).answers.len()
+}
+
+fn many() {
+    let ruleset = ruleset();
+    let schema = Schema::compile(haulout_schemas::DESIGN).expect("the published schema is one");
+    let texts: Vec<String> = (0..MANY).into_par_iter().map(|seed| design(seed, Size::BUDGET)).collect();
+    let one = |text: &String| {
+        let tree: Tree =
+            read(text.as_bytes(), &Limits::default()).accepted().expect("the generator writes designs");
+        let fits = schema.check(&tree).is_empty();
+        let (design, _) = haulout_model::read(&tree);
+        usize::from(fits) * review(&design, &ruleset, &[], &options()).answers.len()
+    };
+    let (_, took) = micros(|| texts.par_iter().map(one).sum::<usize>());
+    let threads = rayon::current_num_threads();
+    let rate = MANY as f64 / took * 1e6;
+    println!(
+        "\n{MANY} distinct designs on {threads} threads: {rate:.0} a second (budget 4000, ratio {:.2})",
+        rate / 4000.0
+    );
+    drop(texts);
+    let before = resident();
+    let mut between = [0.0; 2];
+    for half in 0..2 {
+        let seeds = half * MOST / 2..(half + 1) * MOST / 2;
+        let work = |seed| whole(&design(seed, Size::BUDGET), &ruleset);
+        black_box(seeds.into_par_iter().map(work).sum::<usize>());
+        between[half as usize] = resident();
+    }
+    println!(
+        "memory in MB before, after {} and after {MOST} designs: {before:.1} {:.1} {:.1}",
+        MOST / 2,
+        between[0],
+        between[1]
+    );
+}
+
+/// Resident memory in MB (proc(5): the second number of statm counts pages of 4 KiB); NaN where there is no /proc.
+fn resident() -> f64 {
+    let text = std::fs::read_to_string("/proc/self/statm").unwrap_or_default();
+    let pages = text.split(' ').nth(1).and_then(|pages| pages.parse::<f64>().ok());
+    pages.map_or(f64::NAN, |pages| pages * 4096.0 / 1e6)
+}
+
+/// Nanoseconds a byte, which stay the same where a step grows with the length of the text.
+fn growth() {
+    let (ruleset, schema) =
+        (ruleset(), Schema::compile(haulout_schemas::DESIGN).expect("the published schema is one"));
+    println!("\n{:>8} {:>8} | ns a byte: read, schema, model, figures, review", "pools", "KB");
+    let mut slow = false;
+    for pools in [3, 12, 50, 200, 1000] {
+        let text = design(1, Size::Pools(pools));
+        let (reading, read_in) = micros(|| read(text.as_bytes(), &Limits::default()));
+        let tree = reading.accepted().expect("the generator writes designs");
+        let (_, schema_in) = micros(|| schema.check(&tree));
+        let ((design, _), model_in) = micros(|| haulout_model::read(&tree));
+        // Once a step takes seconds, four times the pools are not tried: a pair of pools is an answer of its own.
+        let (figures_in, review_in) = match slow {
+            true => (f64::NAN, f64::NAN),
+            false => {
+                let figures_in = micros(|| figures(&design, &ruleset)).1;
+                (figures_in, micros(|| review(&design, &ruleset, &[], &options()).answers.len()).1)
+            }
+        };
+        slow = slow || figures_in + review_in > 3e6;
+        let each =
+            [read_in, schema_in, model_in, figures_in, review_in].map(|t| t * 1000.0 / text.len() as f64);
+        println!(
+            "{pools:8} {:8.0} | {:8.1} {:8.1} {:8.1} {:8.1} {:8.1}",
+            text.len() as f64 / 1000.0,
+            each[0],
+            each[1],
+            each[2],
+            each[3],
+            each[4]
+        );
+    }
+}
+
+fn processes() {
+    let folder = PathBuf::from(env!("CARGO_BIN_EXE_empty"));
+    let beside = folder.parent().map(|f| f.join("haulout")).filter(|f| f.exists());
+    let usual = repository().join("target/release/haulout");
+    let Some(program) = beside.or(usual.exists().then_some(usual)) else {
+        println!("\nthe release binary is not built: whole processes are not timed (cargo build --release)");
+        return;
+    };
+    let file = std::env::temp_dir().join(format!("haulout-budget-{}.json", std::process::id()));
+    if std::fs::write(&file, design(2, Size::BUDGET)).is_err() {
+        println!("\nno file could be written: whole processes are not timed");
+        return;
+    }
+    let file_name = file.display().to_string();
+    let empty = median((0..RUNS).map(|_| run(Command::new(&folder).args([""; 0]))).collect());
+    let whole = median((0..RUNS).map(|_| run(Command::new(&program).args(["review", &file_name]))).collect());
+    // A file that is left behind in the folder for such files does no harm.
+    let _ = std::fs::remove_file(&file);
+    println!(
+        "\nwhole process, medians of {RUNS} runs: empty {:.2} ms, review of {file_name} {:.2} ms, ratio {:.1} (budget 8)",
+        empty / 1e3,
+        whole / 1e3,
+        whole / empty
+    );
+}
+
+fn run(command: &mut Command) -> f64 {
+    micros(|| command.stdout(Stdio::null()).stderr(Stdio::null()).status().is_ok()).1
+}

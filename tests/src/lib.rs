@@ -1,5 +1,8 @@
 //! What the end-to-end tests share: reading the example designs, reviewing them, naming places.
 
+pub mod generate;
+pub mod worked;
+
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
 

@@ -33,6 +33,9 @@ pub(crate) enum Job {
         /// How the answers are printed.
         #[arg(long = "as", value_enum, default_value_t = Form::Terminal)]
         form: Form,
+        /// A folder of house rules (.rhai files) to hold the designs to as well; may be given several times.
+        #[arg(long, value_name = "DIR")]
+        annex: Vec<PathBuf>,
     },
     /// Show what a design amounts to: every figure with its working and the places its numbers came from.
     Sheet {

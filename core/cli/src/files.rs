@@ -40,19 +40,38 @@ pub(crate) fn find(paths: &[PathBuf]) -> Found {
 
 /// Reads one file.
 pub(crate) fn read(path: &Path) -> File {
-    let bytes = std::fs::read(path).map_err(|error| match error.kind() {
+    File { name: path.to_string_lossy().into_owned(), bytes: bytes(path) }
+}
+
+/// Nothing larger is read into memory.
+const LARGEST: u64 = 64 << 20;
+
+fn bytes(path: &Path) -> Result<Vec<u8>, String> {
+    let said = |error: std::io::Error| match error.kind() {
         std::io::ErrorKind::NotFound => "there is no such file".to_owned(),
         std::io::ErrorKind::PermissionDenied => "the file may not be read".to_owned(),
         _ => format!("the file cannot be read: {error}"),
-    });
-    File { name: path.to_string_lossy().into_owned(), bytes }
+    };
+    let about = std::fs::metadata(path).map_err(said)?;
+    // A pipe or a device may never end.
+    if !about.is_file() {
+        return Err(
+            "this is neither a file nor a folder of files; save the design as a .json file".to_owned()
+        );
+    }
+    if about.len() > LARGEST {
+        return Err(format!("the file has {} bytes, and no design is that large", about.len()));
+    }
+    std::fs::read(path).map_err(said)
 }
 
 fn folder(path: &Path, found: &mut Found) {
     let (mut designs, mut others) = (0, 0);
     for entry in walkdir::WalkDir::new(path).sort_by_file_name() {
         match entry {
-            Ok(entry) if entry.file_type().is_file() && entry.path().extension().is_some_and(|e| e == "json") => {
+            Ok(entry)
+                if entry.file_type().is_file() && entry.path().extension().is_some_and(|e| e == "json") =>
+            {
                 let file = read(entry.path());
                 // What cannot be read is not passed over: it may be a design.
                 if file.bytes.as_ref().map_or(true, |bytes| has_edition(bytes)) {
@@ -76,7 +95,10 @@ fn folder(path: &Path, found: &mut Found) {
     }
     if others > 0 {
         let files = if others == 1 { "file is" } else { "files are" };
-        found.remarks.push(format!("{}: {others} other .json {files} no design (no member \"edition\")", path.display()));
+        found.remarks.push(format!(
+            "{}: {others} other .json {files} no design (no member \"edition\")",
+            path.display()
+        ));
     }
 }
 

@@ -6,9 +6,12 @@
     reason = "the composition root is where files are read, the day is asked for and text is printed"
 )]
 
+mod annex;
 mod args;
+mod document;
 mod files;
 mod run;
+mod sheet;
 
 use std::io::Write;
 use std::process::ExitCode;
@@ -18,12 +21,16 @@ use clap::Parser;
 fn main() -> ExitCode {
     let outcome = run::run(&args::Args::parse());
     let mut output = anstream::stdout().lock();
-    // A reader that has seen enough closes the pipe: no harm, and nothing to say.
     let written = output.write_all(outcome.output.as_bytes()).and_then(|()| output.flush());
-    if let Err(error) = written
-        && error.kind() != std::io::ErrorKind::BrokenPipe
-    {
-        eprintln!("haulout: the output could not be written: {error}");
+    if let Err(error) = written {
+        // Nobody may take a page that was cut off for a whole one.
+        let why = match error.kind() {
+            std::io::ErrorKind::BrokenPipe => {
+                "whoever reads the output closed it before all was printed".to_owned()
+            }
+            _ => format!("the output could not be written: {error}"),
+        };
+        eprintln!("haulout: {why}");
         return ExitCode::from(2);
     }
     if !outcome.remarks.is_empty() {

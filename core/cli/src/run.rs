@@ -1,19 +1,21 @@
 //! The jobs: files in, text and an exit status out.
 
 use std::fmt::Write;
-use std::path::Path;
+use std::path::PathBuf;
 
-use haulout_document::{Limits, Problem, Schema, Tree};
+use haulout_document::{Problem, Schema};
 use haulout_engine::{Options, Ruleset, Status, review};
-use haulout_model::Design;
+use haulout_place::Span;
 use haulout_report::json::{self, Reviewed, Run};
 use haulout_report::page::{Layout, Subject, page, problem_page};
-use haulout_report::{Told, figured, tell};
-use haulout_sheet::Book;
+use haulout_report::{Told, tell};
 use rayon::prelude::*;
 
+use crate::annex;
 use crate::args::{Args, Form, Job};
-use crate::files::{File, Found, digest, find, read, today};
+use crate::document::Document;
+use crate::files::{File, Found, digest, find, today};
+use crate::sheet::sheet;
 
 /// What a job came to.
 pub(crate) struct Outcome {
@@ -23,26 +25,30 @@ pub(crate) struct Outcome {
 }
 
 impl Outcome {
-    fn impossible(remark: impl Into<String>) -> Self {
+    pub(crate) fn impossible(remark: impl Into<String>) -> Self {
         Outcome { output: String::new(), remarks: format!("{}\n", remark.into()), status: Status::Impossible }
     }
 
-    fn of(output: String) -> Self {
+    pub(crate) fn of(output: String) -> Self {
         Outcome { output, remarks: String::new(), status: Status::Clear }
     }
 }
 
 pub(crate) fn run(args: &Args) -> Outcome {
     match &args.job {
-        Job::Review { paths, stage, on, form } => {
+        Job::Review { paths, stage, on, form, annex } => {
             let options = Options { stage: stage.map(|s| s.stage()), on: on.clone().unwrap_or_else(today) };
-            review_all(find(paths), &options, *form)
+            review_all(find(paths), annex, &options, *form)
         }
-        Job::Sheet { path, figure, subject, form } => sheet(path, figure.as_deref(), subject.as_deref(), *form),
+        Job::Sheet { path, figure, subject, form } => {
+            sheet(path, figure.as_deref(), subject.as_deref(), *form)
+        }
         Job::Rulebook { id, form } => rulebook(id.as_deref(), *form),
         Job::Schema { name } => match haulout_schemas::by_name(name) {
             Some(text) => Outcome::of(text.to_owned()),
-            None => Outcome::impossible(format!("there is no schema \"{name}\"; there are {}", schema_names())),
+            None => {
+                Outcome::impossible(format!("there is no schema \"{name}\"; there are {}", schema_names()))
+            }
         },
     }
 }
@@ -52,32 +58,17 @@ fn schema_names() -> String {
 }
 
 /// The width and the colour of the terminal; 80 and none when nobody watches.
-fn layout() -> Layout {
+pub(crate) fn layout() -> Layout {
     use std::io::IsTerminal;
     let watched = std::io::stdout().is_terminal();
     let width = std::env::var("COLUMNS").ok().and_then(|c| c.parse().ok()).unwrap_or(80);
     Layout { width: if watched { usize::clamp(width, 60, 120) } else { 80 }, colour: watched }
 }
 
-/// A document read and held to its schema.
-struct Document {
-    tree: Option<Tree>,
-    design: Option<Design>,
-    problems: Vec<Problem>,
-}
-
-fn document(bytes: &[u8], schema: &Schema) -> Document {
-    let reading = haulout_document::read(bytes, &Limits::default());
-    let mut problems = reading.problems;
-    let Some(tree) = reading.tree else { return Document { tree: None, design: None, problems } };
-    let of_shape = schema.check(&tree);
-    let (design, of_model) = haulout_model::read(&tree);
-    // One place, one problem: what the schema has said of a place the model does not say again.
-    let new = of_model.into_iter().filter(|p| !of_shape.iter().any(|s| s.span.holds(p.span) || p.span.holds(s.span)));
-    problems.extend(new.collect::<Vec<_>>());
-    problems.extend(of_shape);
-    problems.sort_by_key(|p| p.span);
-    Document { tree: Some(tree), design: Some(design), problems }
+/// The published schema of designs.
+pub(crate) fn schema() -> Result<Schema, String> {
+    Schema::compile(haulout_schemas::DESIGN)
+        .map_err(|fault| format!("the published schema of designs cannot be used: {fault}"))
 }
 
 /// One design of a run, as far as it got.
@@ -85,55 +76,60 @@ struct Done {
     name: String,
     digest: String,
     stage: Option<&'static str>,
-    document: Document,
+    /// None when the file could not be read at all; then there is one problem, which says why.
+    document: Option<Document>,
+    unread: Vec<Problem>,
     answers: Vec<Told>,
     status: Status,
-    /// Why the file could not be read at all.
-    unread: Option<String>,
 }
 
-fn review_all(found: Found, options: &Options, form: Form) -> Outcome {
-    let schema = match Schema::compile(haulout_schemas::DESIGN) {
-        Ok(schema) => schema,
-        Err(fault) => return Outcome::impossible(format!("the published schema of designs cannot be used: {fault}")),
+impl Done {
+    fn problems(&self) -> &[Problem] {
+        self.document.as_ref().map_or(&self.unread, |document| &document.problems)
+    }
+}
+
+fn review_all(found: Found, annexes: &[PathBuf], options: &Options, form: Form) -> Outcome {
+    let (schema, ruleset) = match (schema(), annex::ruleset(annexes)) {
+        (Ok(schema), Ok(ruleset)) => (schema, ruleset),
+        (Err(fault), _) => return Outcome::impossible(fault),
+        (_, Err(faults)) => return Outcome::impossible(faults.join("\n")),
     };
-    let ruleset = Ruleset::new(haulout_rules::built_in());
-    let done: Vec<Done> = found.files.into_par_iter().map(|file| one(file, &schema, &ruleset, options)).collect();
+    let done: Vec<Done> =
+        found.files.into_par_iter().map(|file| one(file, &schema, &ruleset, options)).collect();
     let worst = done.iter().map(|d| d.status).max().unwrap_or(Status::Clear);
     let status = if found.lacking { Status::Impossible } else { worst };
     let output = match form {
         Form::Json => as_json(&done, &ruleset, options),
         Form::Terminal => as_pages(&done, &ruleset, options),
     };
-    let unread = done.iter().filter_map(|d| Some(format!("{}: {}", d.name, d.unread.as_ref()?)));
+    let unread = done.iter().flat_map(|d| d.unread.iter().map(|why| format!("{}: {}", d.name, why.message)));
     let remarks: String = found.remarks.into_iter().chain(unread).map(|r| format!("{r}\n")).collect();
     Outcome { output, remarks, status }
 }
 
 fn one(file: File, schema: &Schema, ruleset: &Ruleset, options: &Options) -> Done {
-    let nothing = Document { tree: None, design: None, problems: Vec::new() };
     let mut done = Done {
         name: file.name,
         digest: String::new(),
         stage: None,
-        document: nothing,
+        document: None,
+        unread: Vec::new(),
         answers: Vec::new(),
         status: Status::Impossible,
-        unread: None,
     };
     match file.bytes {
-        Err(why) => done.unread = Some(why),
+        Err(why) => done.unread.push(Problem::new(Span::default(), why)),
         Ok(bytes) => {
             done.digest = digest(&bytes);
-            done.document = document(&bytes, schema);
-            if let (Some(tree), Some(design), true) =
-                (&done.document.tree, &done.document.design, done.document.problems.is_empty())
-            {
+            let document = Document::of(&bytes, schema);
+            if let Some((tree, design)) = document.sound() {
                 let review = review(design, ruleset, &[], options);
                 done.stage = Some(review.stage.name());
                 done.answers = tell(&review, tree);
                 done.status = review.status();
             }
+            done.document = Some(document);
         }
     }
     done
@@ -142,89 +138,53 @@ fn one(file: File, schema: &Schema, ruleset: &Ruleset, options: &Options) -> Don
 fn as_json(done: &[Done], ruleset: &Ruleset, options: &Options) -> String {
     let digest = digest(ruleset.substance().as_bytes());
     let run = Run { on: &options.on, ruleset, digest: &digest };
-    let mut unread = Vec::new();
-    for d in done {
-        let span = haulout_place_span();
-        unread.push(d.unread.iter().map(|why| Problem::new(span, why.clone())).collect::<Vec<_>>());
-    }
     let designs: Vec<Reviewed<'_>> = done
         .iter()
-        .zip(&unread)
-        .map(|(d, unread)| Reviewed {
+        .map(|d| Reviewed {
             file: d.name.clone(),
             digest: d.digest.clone(),
             stage: d.stage,
-            tree: d.document.tree.as_ref(),
-            problems: if unread.is_empty() { &d.document.problems } else { unread },
+            text: d.document.as_ref().map(Document::written),
+            problems: d.problems(),
             answers: &d.answers,
         })
         .collect();
     printed(&json::review(&run, &designs))
 }
 
-/// Where a file that could not be read is at fault: nowhere in particular.
-const fn haulout_place_span() -> haulout_place::Span {
-    haulout_place::Span::new(0, 0)
-}
-
-fn printed(value: &serde_json::Value) -> String {
+pub(crate) fn printed(value: &serde_json::Value) -> String {
     serde_json::to_string_pretty(value).map_or_else(|_| String::new(), |text| text + "\n")
 }
 
 fn as_pages(done: &[Done], ruleset: &Ruleset, options: &Options) -> String {
     let layout = layout();
-    let pages: Vec<String> = done.iter().filter(|d| d.unread.is_none()).map(|d| one_page(d, ruleset, options, layout)).collect();
+    let pages: Vec<String> = done
+        .iter()
+        .filter_map(|d| Some(one_page(d, d.document.as_ref()?, ruleset, options, layout)))
+        .collect();
     pages.join(&format!("\n{}\n\n", "-".repeat(layout.width)))
 }
 
-fn one_page(done: &Done, ruleset: &Ruleset, options: &Options, layout: Layout) -> String {
-    match (&done.document.tree, &done.document.design) {
-        (Some(tree), Some(design)) if done.document.problems.is_empty() => page(
-            &Subject {
-                file: &done.name,
-                tree,
-                design,
-                stage: done.stage.unwrap_or_default(),
-                on: &options.on,
-                ruleset,
-                answers: &done.answers,
-            },
-            layout,
-        ),
-        _ => problem_page(&done.name, done.document.tree.as_ref(), &done.document.problems, layout),
-    }
-}
-
-fn sheet(path: &Path, figure: Option<&str>, subject: Option<&str>, form: Form) -> Outcome {
-    let known = haulout_figures::CATALOGUE.iter().any(|f| figure.is_none_or(|id| f.card().id == id));
-    if !known {
-        let ids: Vec<&str> = haulout_figures::CATALOGUE.iter().map(|f| f.card().id).collect();
-        return Outcome::impossible(format!("there is no figure \"{}\"; there are {}", figure.unwrap_or(""), ids.join(", ")));
-    }
-    let file = read(path);
-    let bytes = match file.bytes {
-        Ok(bytes) => bytes,
-        Err(why) => return Outcome::impossible(format!("{}: {why}", file.name)),
+fn one_page(
+    done: &Done,
+    document: &Document,
+    ruleset: &Ruleset,
+    options: &Options,
+    layout: Layout,
+) -> String {
+    let Some((tree, design)) = document.sound() else {
+        return problem_page(&done.name, document.written(), &document.problems, layout);
     };
-    let Ok(schema) = Schema::compile(haulout_schemas::DESIGN) else {
-        return Outcome::impossible("the published schema of designs cannot be used");
+    let subject = Subject {
+        file: &done.name,
+        tree,
+        design,
+        stage: done.stage.unwrap_or_default(),
+        on: &options.on,
+        ruleset,
+        answers: &done.answers,
     };
-    let document = document(&bytes, &schema);
-    let (Some(tree), Some(design), true) = (&document.tree, &document.design, document.problems.is_empty()) else {
-        let page = problem_page(&file.name, document.tree.as_ref(), &document.problems, layout());
-        return Outcome { output: page, remarks: String::new(), status: Status::Impossible };
-    };
-    let limits = haulout_sheet::Limits::default();
-    let book = Book::new(design, &limits, &[]);
-    let wanted = |id: &str, key: &str| figure.is_none_or(|f| f == id) && subject.is_none_or(|s| s == key);
-    let figures = figured(&book, tree, haulout_figures::CATALOGUE, &wanted);
-    if figures.is_empty() {
-        return Outcome::impossible(format!("{}: there is nothing of that kind in the design", file.name));
-    }
-    Outcome::of(match form {
-        Form::Json => printed(&json::sheet(&figures)),
-        Form::Terminal => haulout_report::sheet_page(&figures, layout().width),
-    })
+    page(&subject, layout)
 }
 
 fn rulebook(id: Option<&str>, form: Form) -> Outcome {
@@ -232,7 +192,11 @@ fn rulebook(id: Option<&str>, form: Form) -> Outcome {
     let chosen: Vec<_> = rules.iter().filter(|r| id.is_none_or(|id| r.card.id == id)).cloned().collect();
     if chosen.is_empty() {
         let ids: Vec<&str> = rules.iter().map(|r| &*r.card.id).collect();
-        return Outcome::impossible(format!("there is no rule \"{}\"; there are {}", id.unwrap_or(""), ids.join(", ")));
+        return Outcome::impossible(format!(
+            "there is no rule \"{}\"; there are {}",
+            id.unwrap_or(""),
+            ids.join(", ")
+        ));
     }
     let mut output = String::new();
     match (form, id) {

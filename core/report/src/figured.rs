@@ -87,7 +87,7 @@ fn one(
             told.value = Some(unit.of_si(si));
             told.printed = print(si, unit, DIGITS);
             told.unit = unit.symbol;
-            told.working = working(book, line, spoken);
+            told.working = working(book, &[line], DIGITS, spoken);
             told.places = places_of(tree, book, &[line]);
         }
         Err(gaps) => {

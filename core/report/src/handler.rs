@@ -4,6 +4,7 @@ use std::fmt;
 
 use miette::{Diagnostic, ReportHandler};
 
+use crate::source::excerpt;
 use crate::wrap::{row, wrap};
 
 /// Where the text of a row begins.
@@ -52,11 +53,16 @@ impl List {
         let Some(label) = entry.labels().and_then(|mut l| l.next()) else { return Ok(()) };
         let contents = entry.source_code().and_then(|source| source.read_span(label.inner(), 0, 0).ok());
         let words = label.label().unwrap_or_default();
-        let Some(contents) = contents else { return f.write_str(&row("    place", words, INDENT, self.width)) };
-        let line = String::from_utf8_lossy(contents.data()).trim().to_owned();
+        let Some(contents) = contents else {
+            return f.write_str(&row("    place", words, INDENT, self.width));
+        };
         f.write_str(&row(&format!("    line {}", contents.line() + 1), words, INDENT + 2, self.width))?;
         let room = self.width.saturating_sub(INDENT + 2).max(20);
-        let shown: String = line.chars().take(room).collect();
-        writeln!(f, "{}{shown}", " ".repeat(INDENT + 2))
+        let line = String::from_utf8_lossy(contents.data());
+        let at = label.offset().saturating_sub(contents.span().offset());
+        match excerpt(&line, at, at + label.len(), room) {
+            shown if shown.is_empty() => Ok(()),
+            shown => writeln!(f, "{}{shown}", " ".repeat(INDENT + 2)),
+        }
     }
 }

@@ -1,6 +1,6 @@
 //! The machine formats: `review`, `sheet` and `rulebook` as JSON.
 
-use haulout_document::{Problem, Tree};
+use haulout_document::Problem;
 use haulout_engine::{Rule, Ruleset};
 use haulout_place::{Pointer, Span};
 use haulout_quantity::{Basis, unit};
@@ -9,6 +9,7 @@ use serde_json::{Value, json};
 use crate::figured::Figured;
 use crate::numbers::rounded;
 use crate::place::Place;
+use crate::source::Written;
 use crate::told::{Numbers, Told};
 
 /// One design of a review.
@@ -19,8 +20,8 @@ pub struct Reviewed<'r> {
     pub digest: String,
     /// The stage it was held to.
     pub stage: Option<&'static str>,
-    /// The tree, if there is one.
-    pub tree: Option<&'r Tree>,
+    /// The text as far as it was read; none when the file could not be read at all.
+    pub text: Option<Written<'r>>,
     /// Problems of the document; with any there are no answers.
     pub problems: &'r [Problem],
     /// The answers.
@@ -79,22 +80,25 @@ fn design(ruleset: &Ruleset, design: &Reviewed<'_>) -> Value {
         "file": design.file,
         "digest": design.digest,
         "stage": design.stage,
-        "problems": design.problems.iter().map(|p| problem(design.tree, p)).collect::<Vec<_>>(),
+        "problems": design.problems.iter().map(|p| problem(design.text, p)).collect::<Vec<_>>(),
         "answers": design.answers.iter().map(|a| answer(ruleset, a)).collect::<Vec<_>>(),
     })
 }
 
-/// A problem with its place; without a tree there are bytes only.
-fn problem(tree: Option<&Tree>, problem: &Problem) -> Value {
-    json!({ "message": problem.message, "place": span(tree, problem.span) })
+/// A problem with its place; a file that could not be read at all has none.
+fn problem(text: Option<Written<'_>>, problem: &Problem) -> Value {
+    json!({ "message": problem.message, "place": text.map(|text| span(text, problem.span)) })
 }
 
-fn span(tree: Option<&Tree>, span: Span) -> Value {
-    let position = tree.map(|t| t.lines().position(t.text(), span.start));
-    let pointer = tree.and_then(|t| t.innermost(span)).unwrap_or_else(Pointer::root);
+fn span(text: Written<'_>, span: Span) -> Value {
+    let position = text.source().position(span.start);
+    let pointer = match text {
+        Written::Read(tree) => tree.innermost(span).unwrap_or_default(),
+        // A text that breaks off has no tree to point into.
+        Written::Part(_) => Pointer::root(),
+    };
     json!({
-        "pointer": pointer.as_str(),
-        "line": position.map(|p| p.line), "column": position.map(|p| p.column),
+        "pointer": pointer.as_str(), "line": position.line, "column": position.column,
         "start": span.start, "end": span.end,
     })
 }
@@ -174,8 +178,12 @@ pub fn rulebook(rules: &[Rule]) -> Value {
 
 fn rule(rule: &Rule) -> Value {
     let card = &rule.card;
-    let mut sources: Vec<&str> = rule.limits.iter().map(|l| l.source).collect();
-    sources.dedup();
+    let mut sources: Vec<&str> = Vec::new();
+    for limit in &rule.limits {
+        if !sources.contains(&limit.source) {
+            sources.push(limit.source);
+        }
+    }
     json!({
         "id": card.id,
         "title": card.title,

@@ -18,4 +18,5 @@ mod wrap;
 pub use figured::{Figured, figured};
 pub use manual::{manual_page, rule_list, sheet_page};
 pub use place::{Place, place, places_of, places_of_gap};
+pub use source::Written;
 pub use told::{Numbers, Printed, Root, Told, ToldGap, tell};

@@ -32,7 +32,8 @@ pub fn manual_page(rule: &Rule, width: usize) -> String {
     let mut out = format!("{}\n\n", card.id);
     let heading = format!("{}, {}, guards {}", card.chapter, card.demand.name(), card.consequence.name());
     let _ = writeln!(out, "{}", wrap(&heading, width).join("\n"));
-    let authority = card.matter.map_or("practice".to_owned(), |m| format!("the authorities chosen for {}", m.name()));
+    let authority =
+        card.matter.map_or("practice".to_owned(), |m| format!("the authorities chosen for {}", m.name()));
     let case = card.case.words().join(", ");
     let rows = [
         ("about", card.about.name().to_owned()),
@@ -61,7 +62,8 @@ pub fn manual_page(rule: &Rule, width: usize) -> String {
 pub fn sheet_page(figures: &[Figured], width: usize) -> String {
     let mut out = String::new();
     for figure in figures {
-        let states = if figure.case.is_empty() { String::new() } else { format!(" ({})", figure.case.join(", ")) };
+        let states =
+            if figure.case.is_empty() { String::new() } else { format!(" ({})", figure.case.join(", ")) };
         let heading = format!("{}, {}{states}", figure.subject, figure.title);
         let value = if figure.value.is_some() { figure.printed.clone() } else { "not assessed".to_owned() };
         let pad = width.saturating_sub(heading.chars().count() + value.chars().count()).max(2);

@@ -5,13 +5,15 @@ use std::fmt::Write;
 use haulout_document::{Problem, Tree};
 use haulout_engine::{Consequence, Demand, Outcome, Ruleset};
 use haulout_model::{Design, Standing};
+use haulout_place::Span;
 use haulout_register::AUTHORITIES;
 use miette::ReportHandler;
 
 use crate::handler::List;
+use crate::place::Place;
 use crate::schedule::schedule;
 use crate::snag::Snag;
-use crate::source::Text;
+use crate::source::{Text, Written};
 use crate::told::Told;
 use crate::wrap::wrap;
 
@@ -45,7 +47,7 @@ pub struct Subject<'p> {
 /// The page.
 pub fn page(subject: &Subject<'_>, layout: Layout) -> String {
     let mut out = heading(subject, layout);
-    let mut short: Vec<&Told> = subject.answers.iter().filter(|a| listed(subject.ruleset, a)).collect();
+    let mut short: Vec<&Told> = subject.answers.iter().filter(|a| a.outcome == Outcome::Short).collect();
     short.sort_by(|a, b| rank(subject.ruleset, a).total_cmp_with(&rank(subject.ruleset, b)));
     let mut group: Option<Consequence> = None;
     for (at, told) in short.iter().enumerate() {
@@ -65,32 +67,28 @@ pub fn page(subject: &Subject<'_>, layout: Layout) -> String {
 }
 
 /// The page of a document that could not be reviewed.
-pub fn problem_page(file: &str, tree: Option<&Tree>, problems: &[Problem], layout: Layout) -> String {
+pub fn problem_page(file: &str, text: Written<'_>, problems: &[Problem], layout: Layout) -> String {
     let count = problems.len();
     let things = if count == 1 { "one thing stands" } else { "these things stand" };
     let mut out = format!("{file}: not reviewed, {things} in the way\n\n");
     for (at, problem) in problems.iter().enumerate() {
         let list = List { number: at + 1, width: layout.width, colour: layout.colour };
-        let rows = problem.also.iter().filter_map(|(span, words)| {
-            let position = tree.map(|t| t.lines().position(t.text(), span.start))?;
-            Some(("also", format!("line {}: {words}", position.line)))
-        });
+        let source = text.source();
+        let column = format!("column {}", source.position(problem.span.start).column);
+        let also = |(span, words): &(Span, String)| {
+            ("also", format!("line {}: {words}", source.position(span.start).line))
+        };
         let snag = Snag {
             title: problem.message.clone(),
             by: String::new(),
-            rows: rows.collect(),
-            place: tree.map(|_| (problem.span.start as usize, problem.span.end as usize, column(tree, problem))),
+            rows: problem.also.iter().map(also).collect(),
+            place: Some((problem.span.start as usize, problem.span.end as usize, column)),
             owed: true,
-            text: tree.map(Text::of),
+            text: Some(source),
         };
         let _ = writeln!(out, "{}", Drawn(&list, &snag));
     }
     out
-}
-
-fn column(tree: Option<&Tree>, problem: &Problem) -> String {
-    let position = tree.map(|t| t.lines().position(t.text(), problem.span.start));
-    position.map_or_else(String::new, |p| format!("column {}", p.column))
 }
 
 struct Drawn<'a>(&'a List, &'a Snag<'a>);
@@ -108,20 +106,20 @@ fn heading(subject: &Subject<'_>, layout: Layout) -> String {
     let left = format!("{title}{revision}, {} stage", subject.stage);
     let right = format!("reviewed on {}", subject.on);
     let pad = layout.width.saturating_sub(left.chars().count() + right.chars().count());
-    let first = if pad >= 2 { format!("{left}{}{right}\n", " ".repeat(pad)) } else { format!("{left}\n{right}\n") };
+    let first =
+        if pad >= 2 { format!("{left}{}{right}\n", " ".repeat(pad)) } else { format!("{left}\n{right}\n") };
     let held: Vec<&str> = AUTHORITIES.iter().filter(|a| is_held(subject, a.id)).map(|a| a.title).collect();
-    let held = if held.is_empty() { "held to: practice only; no authority is chosen".to_owned() } else { format!("held to: {}", held.join("; ")) };
+    let held = if held.is_empty() {
+        "held to: practice only; no authority is chosen".to_owned()
+    } else {
+        format!("held to: {}", held.join("; "))
+    };
     format!("{first}{}\n{}\n\n", wrap(&held, layout.width).join("\n"), subject.file)
 }
 
 fn is_held(subject: &Subject<'_>, id: &str) -> bool {
     let held = &subject.design.project.held_to;
     [&held.welfare, &held.electrical, &held.guards].iter().any(|l| l.items().iter().any(|r| r.name() == id))
-}
-
-/// What the list shows: what falls short, and a required answer that is owed and could not be had is in the schedule.
-fn listed(_ruleset: &Ruleset, told: &Told) -> bool {
-    told.outcome == Outcome::Short
 }
 
 /// Gravest first, required before recommended, owed before not yet owed, furthest short first.
@@ -145,13 +143,15 @@ fn rank(ruleset: &Ruleset, told: &Told) -> Rank {
 fn snag<'p>(subject: &Subject<'p>, told: &Told) -> Snag<'p> {
     let card = &subject.ruleset.rules[told.rule].card;
     let mut rows = vec![("", about(told))];
-    if let Some(numbers) = &told.numbers {
-        let working = told.working.first().map_or_else(String::new, |w| format!("   {w}"));
-        rows.push(("has", format!("{}{working}", numbers.printed.have)));
-        rows.push(("asks", format!("{}   {}", numbers.printed.asks, authority(told))));
-    } else {
-        rows.push(("asks", card.manual.asks.to_string()));
+    match &told.numbers {
+        Some(numbers) => {
+            rows.push(("has", numbers.printed.have.clone()));
+            rows.extend(told.working.first().map(|working| ("", working.clone())));
+            rows.push(("asks", format!("{}; {}", numbers.printed.asks, authority(told))));
+        }
+        None => rows.push(("asks", card.manual.asks.to_string())),
     }
+    rows.extend(told.gaps.iter().map(|gap| ("found", gap.what.clone())));
     if told.standing == Some(Standing::Declared) {
         rows.push(("rests on", "a value that is declared and has still to be proved".to_owned()));
     }
@@ -166,7 +166,7 @@ fn snag<'p>(subject: &Subject<'p>, told: &Told) -> Snag<'p> {
         Some(numbers) => format!("short by {}", numbers.printed.margin),
         None => "short".to_owned(),
     };
-    let place = governing(told).map(|p| (p.start as usize, p.end as usize, p.pointer.to_string()));
+    let place = told.governing.as_ref().map(|p| (p.start as usize, p.end as usize, words(p)));
     let title = format!("{} ({}: {})", card.title, card.demand.name(), card.id);
     Snag { title, by, rows, place, owed: told.owed, text: Some(Text::of(subject.tree)) }
 }
@@ -178,6 +178,7 @@ fn about(told: &Told) -> String {
     format!("{}{states}{owed}", told.subject.replace('+', " with "))
 }
 
+/// The source of the limit that decided, with the basis of the whole answer.
 fn authority(told: &Told) -> String {
     let limit = told.roots.iter().find(|r| r.kind == "limit");
     let basis = told.basis.map_or("", |b| b.name());
@@ -187,7 +188,10 @@ fn authority(told: &Told) -> String {
     }
 }
 
-/// The place to look at first: the last stated one of the file is as good as any, a missing one is not.
-fn governing(told: &Told) -> Option<&crate::place::Place> {
-    told.places.iter().rev().find(|p| !p.absent)
+/// The place in words, with the one that uses it when the value stands in a kind.
+fn words(place: &Place) -> String {
+    match &place.through {
+        Some(user) => format!("{} (used by {user})", place.pointer),
+        None => place.pointer.to_string(),
+    }
 }

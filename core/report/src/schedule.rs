@@ -8,7 +8,7 @@ use haulout_model::Standing;
 
 use crate::page::Subject;
 use crate::told::Told;
-use crate::wrap::row;
+use crate::wrap::{row, wrap};
 
 const INDENT: usize = 11;
 
@@ -32,14 +32,18 @@ pub(crate) fn schedule(subject: &Subject<'_>, width: usize) -> String {
     for line in variances(subject) {
         out.push_str(&row("variance", &line, INDENT, width));
     }
-    out.push_str(&row("", CLOSING, 1, width));
+    out.push('\n');
+    out.push_str(&wrap(CLOSING, width).join("\n"));
+    out.push('\n');
     out
 }
 
 fn counts(answers: &[Told]) -> String {
     let of = |outcome: Outcome| answers.iter().filter(|a| a.outcome == outcome).count();
-    let to_prove =
-        answers.iter().filter(|a| a.outcome == Outcome::Met && a.standing == Some(Standing::Declared)).count();
+    let to_prove = answers
+        .iter()
+        .filter(|a| a.outcome == Outcome::Met && a.standing == Some(Standing::Declared))
+        .count();
     format!(
         "{} met, {} of them as declared and to be proved; {} short; {} not assessed; {} do not apply; {} accepted as a variance",
         of(Outcome::Met),
@@ -81,7 +85,10 @@ fn open(subject: &Subject<'_>) -> Vec<String> {
     }
     let words = |(rule, count): (usize, usize)| {
         let id = &subject.ruleset.rules[rule].card.id;
-        format!("{id}: required at this stage, not assessed{}", if count > 1 { format!(" ({count} times)") } else { String::new() })
+        format!(
+            "{id}: required at this stage, not assessed{}",
+            if count > 1 { format!(" ({count} times)") } else { String::new() }
+        )
     };
     rules.into_iter().map(words).collect()
 }

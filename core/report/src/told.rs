@@ -2,12 +2,12 @@
 
 use haulout_document::Tree;
 use haulout_engine::{Answer, Outcome, Review, Side};
-use haulout_model::Standing;
+use haulout_model::{Role, Standing};
 use haulout_quantity::{Basis, Dimension, System, Unit, print};
 use haulout_register::AUTHORITIES;
 use haulout_sheet::{Book, Case, LineId, Made, Roots};
 
-use crate::place::{Place, places_of, places_of_gap, sorted};
+use crate::place::{Place, place, places_of, places_of_gap, sorted};
 use crate::units::{difference, system, unit_of};
 use crate::working::{DIGITS, working};
 
@@ -63,6 +63,8 @@ pub struct Printed {
     pub asks: String,
     /// By how much it is short or to spare, without a sign.
     pub margin: String,
+    /// Significant digits of the first two.
+    pub digits: u32,
 }
 
 /// An answer told.
@@ -90,7 +92,9 @@ pub struct Told {
     pub working: Vec<String>,
     /// The places its numbers came from.
     pub places: Vec<Place>,
-    /// What is missing.
+    /// The place to look at first: the nearest decision behind what the design has, else the nearest stated value.
+    pub governing: Option<Place>,
+    /// What is missing; the reasons, when something that must stand does not.
     pub gaps: Vec<ToldGap>,
     /// Roots without a place.
     pub roots: Vec<Root>,
@@ -111,8 +115,14 @@ fn one(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
     let gaps: Vec<ToldGap> = answer
         .gaps
         .iter()
-        .map(|g| ToldGap { kind: g.kind.name(), what: g.what.to_string(), places: places_of_gap(tree, book, g) })
+        .map(|g| ToldGap {
+            kind: g.kind.name(),
+            what: g.what.to_string(),
+            places: places_of_gap(tree, book, g),
+        })
         .collect();
+    let numbers = numbers(book, answer, spoken);
+    let digits = numbers.as_ref().map_or(DIGITS, |n| n.printed.digits);
     let in_gaps = gaps.iter().flat_map(|g| g.places.iter().cloned());
     Told {
         rule: answer.rule,
@@ -121,15 +131,45 @@ fn one(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
         case: answer.case,
         outcome: answer.outcome,
         owed: answer.owed,
-        numbers: numbers(book, answer, spoken),
+        numbers,
         basis: answer.deciding.map(|_| book.basis(&deciding)),
         standing: book.standing(&deciding),
-        working: deciding.iter().flat_map(|line| working(book, *line, spoken)).collect(),
+        working: working(book, &deciding, digits, spoken),
+        governing: governing(book, tree, answer),
         places: sorted(places_of(tree, book, &answer.lines).into_iter().chain(in_gaps).collect()),
         roots: roots(book, &answer.lines, spoken),
         gaps,
         variance: answer.variance.map(|at| (at, answer.expired)),
     }
+}
+
+/// Looked for level by level: what stands nearest to the number that was judged is what a designer would change.
+fn governing(book: &Book<'_>, tree: &Tree, answer: &Answer) -> Option<Place> {
+    let gap = answer.gaps.first();
+    let mut level: Vec<LineId> = match (answer.deciding, gap) {
+        (Some(deciding), _) => vec![deciding.have],
+        (None, Some(gap)) if gap.origin.is_some_and(|o| !o.is_absent()) => {
+            return gap.origin.map(|origin| place(tree, origin));
+        }
+        (None, Some(gap)) => gap.lines.clone(),
+        (None, None) => answer.lines.clone(),
+    };
+    let (mut seen, mut fallback) = (Vec::new(), None);
+    while !level.is_empty() {
+        for line in &level {
+            let Made::Stated { origin, card, .. } = book.record(*line).made else { continue };
+            if card.is_some_and(|card| card.role == Role::Decision) {
+                return Some(place(tree, origin));
+            }
+            fallback = fallback.or(Some(origin));
+        }
+        seen.extend(level.iter().copied());
+        level =
+            level.iter().flat_map(|line| book.arguments(*line)).filter(|line| !seen.contains(line)).collect();
+        level.sort_unstable();
+        level.dedup();
+    }
+    fallback.map(|origin| place(tree, origin))
 }
 
 fn numbers(book: &Book<'_>, answer: &Answer, spoken: System) -> Option<Numbers> {
@@ -159,7 +199,8 @@ fn printed(unit: &'static Unit, (have, low, high): (f64, Option<f64>, Option<f64
     let equal = margin == 0.0;
     let text = |value: f64, digits: u32| print(value, unit, digits);
     let limits = || low.into_iter().chain(high);
-    let digits = (DIGITS - 1..=12).find(|d| equal || limits().all(|l| text(l, *d) != text(have, *d))).unwrap_or(12);
+    let digits =
+        (DIGITS - 1..=12).find(|d| equal || limits().all(|l| text(l, *d) != text(have, *d))).unwrap_or(12);
     let asks = match (low, high) {
         (Some(low), Some(high)) => format!("{} to {}", text(low, digits), text(high, digits)),
         (Some(low), None) => format!("at least {}", text(low, digits)),
@@ -172,7 +213,7 @@ fn printed(unit: &'static Unit, (have, low, high): (f64, Option<f64>, Option<f64
     } else {
         print(margin.abs(), apart, 2)
     };
-    Printed { have: text(have, digits), asks, margin }
+    Printed { have: text(have, digits), asks, margin, digits }
 }
 
 fn roots(book: &Book<'_>, lines: &[LineId], spoken: System) -> Vec<Root> {

@@ -39,5 +39,9 @@ fn agrees(unit: System, wanted: System) -> bool {
 
 /// The unit of a difference of values in `unit`: kelvins for degrees.
 pub(crate) fn difference(unit: &'static Unit) -> &'static Unit {
-    if unit.dimension == Dimension::TEMPERATURE { haulout_quantity::difference_unit(unit.system) } else { unit }
+    if unit.dimension == Dimension::TEMPERATURE {
+        haulout_quantity::difference_unit(unit.system)
+    } else {
+        unit
+    }
 }

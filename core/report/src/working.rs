@@ -1,7 +1,7 @@
 //! The working of a line: its formula with the numbers in it, printed so that the printed line can be worked again.
 
 use haulout_calc::formula::{FormulaCard, Kind};
-use haulout_quantity::{System, Unit, print};
+use haulout_quantity::{Dimension, System, Unit, print};
 use haulout_sheet::{AnyFormula, Book, Datum, LineId, Made};
 
 use crate::units::unit_of;
@@ -13,17 +13,20 @@ pub(crate) const DIGITS: u32 = 4;
 const MOST_DIGITS: u32 = 15;
 
 /// Steps of a working at the most; what lies deeper is in the sheet.
-const MOST_STEPS: usize = 40;
+const MOST_STEPS: usize = 25;
 
-/// The steps of the working of a line, the line itself first, each line once.
-pub(crate) fn working(book: &Book<'_>, line: LineId, system: System) -> Vec<String> {
-    let (mut steps, mut seen, mut open) = (Vec::new(), Vec::new(), vec![line]);
+/// The steps of the working of some lines, from the top down, each step once. The results of the lines themselves have
+/// so many digits, what lies below them [`DIGITS`].
+pub(crate) fn working(book: &Book<'_>, lines: &[LineId], digits: u32, system: System) -> Vec<String> {
+    let (mut steps, mut seen) = (Vec::<String>::new(), Vec::new());
+    let mut open: Vec<LineId> = lines.iter().rev().copied().collect();
     while let Some(next) = open.pop() {
         if seen.contains(&next) || steps.len() >= MOST_STEPS {
             continue;
         }
         seen.push(next);
-        if let Some(step) = step(book, next, system) {
+        let digits = if lines.contains(&next) { digits.max(DIGITS) } else { DIGITS };
+        if let Some(step) = step(book, next, digits, system).filter(|step| !steps.contains(step)) {
             steps.push(step);
         }
         open.extend(book.arguments(next).into_iter().rev());
@@ -32,8 +35,8 @@ pub(crate) fn working(book: &Book<'_>, line: LineId, system: System) -> Vec<Stri
     steps
 }
 
-/// One step; none for a root.
-pub(crate) fn step(book: &Book<'_>, line: LineId, system: System) -> Option<String> {
+/// One step, its result with so many digits; none for a root.
+pub(crate) fn step(book: &Book<'_>, line: LineId, digits: u32, system: System) -> Option<String> {
     let record = book.record(line).clone();
     let Made::Worked(formula) = record.made else { return None };
     let card = formula.card();
@@ -41,12 +44,14 @@ pub(crate) fn step(book: &Book<'_>, line: LineId, system: System) -> Option<Stri
     let Datum::Number(value) = record.datum else { return None };
     let unit = unit_of(book, line, system);
     if card.kind == Kind::Closed {
-        return Some(closed(book, formula, &arguments, value, unit, system));
+        return Some(closed(book, formula, &arguments, value, (unit, digits), system));
     }
-    let result = print(value, unit, DIGITS);
+    let result = print(value, unit, digits);
     Some(match book.check_of(line) {
         Some(check) => format!("{} = {result}, where {}", card.result, balance(book, check, system)),
-        None => format!("{} = {result} ({}: {})", card.result, card.name, inputs(book, card, &arguments, system)),
+        None => {
+            format!("{} = {result} ({}: {})", card.result, card.name, inputs(book, card, &arguments, system))
+        }
     })
 }
 
@@ -84,17 +89,19 @@ fn closed(
     formula: &dyn AnyFormula,
     arguments: &[LineId],
     value: f64,
-    unit: &'static Unit,
+    (unit, wanted): (&'static Unit, u32),
     system: System,
 ) -> String {
     let card = formula.card();
-    let result = print(value, unit, DIGITS);
-    let mut digits = DIGITS;
+    let result = print(value, unit, wanted);
+    let ratio = card.text.contains(['×', '/', '^']);
+    let mut digits = wanted;
     loop {
-        let operands: Vec<Operand> = arguments.iter().map(|line| Operand::of(book, *line, system, digits)).collect();
+        let operands: Vec<Operand> =
+            arguments.iter().map(|line| Operand::of(book, *line, system, digits, ratio)).collect();
         let data: Vec<Datum> = operands.iter().map(|o| o.datum.clone()).collect();
         let again = formula.again(&data).ok().and_then(|d| d.number());
-        let same = again.is_some_and(|again| print(again, unit, DIGITS) == result);
+        let same = again.is_some_and(|again| print(again, unit, wanted) == result);
         if same || digits >= MOST_DIGITS {
             let printed: Vec<String> = operands.into_iter().map(|o| o.printed).collect();
             return format!("{} = {} = {result}", card.result, spread(card, &printed));
@@ -110,17 +117,30 @@ struct Operand {
 }
 
 impl Operand {
-    fn of(book: &Book<'_>, line: LineId, system: System, digits: u32) -> Self {
+    fn of(book: &Book<'_>, line: LineId, system: System, digits: u32, ratio: bool) -> Self {
         let record = book.record(line).clone();
         let Datum::Number(value) = record.datum else {
             return Operand { printed: "the drawing".to_owned(), datum: record.datum };
         };
-        let unit = unit_of(book, line, system);
+        let unit = absolute(unit_of(book, line, system), ratio);
         let printed = print(value, unit, digits);
-        let number = printed.strip_suffix(unit.symbol).unwrap_or(&printed).trim().parse::<f64>();
-        let datum = Datum::Number(number.map_or(value, |n| unit.to_si(n)));
-        Operand { printed, datum }
+        let number = printed.strip_suffix(unit.symbol).unwrap_or(&printed).trim();
+        let number = if matches!(record.made, Made::Worked(_)) { number } else { bare(number) };
+        let datum = Datum::Number(number.parse().map_or(value, |n| unit.to_si(n)));
+        Operand { printed: format!("{number} {}", unit.symbol).trim_end().to_owned(), datum }
     }
+}
+
+/// A temperature that is multiplied or divided is one above absolute zero, and is printed so.
+fn absolute(unit: &'static Unit, ratio: bool) -> &'static Unit {
+    let kelvin = || haulout_quantity::unit("K").unwrap_or(unit);
+    if ratio && unit.dimension == Dimension::TEMPERATURE { kelvin() } else { unit }
+}
+
+/// What was typed or stands in a table is printed as such: zeros behind its last digit were added by printing.
+fn bare(number: &str) -> &str {
+    let plain = number.contains('.') && !number.contains('e');
+    if plain { number.trim_end_matches('0').trim_end_matches('.') } else { number }
 }
 
 /// The text of a formula with the operands in the places of its symbols.

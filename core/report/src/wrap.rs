@@ -38,7 +38,10 @@ mod tests {
 
     #[test]
     fn words_are_kept_whole() {
-        assert_eq!(wrap("a wider bore before a larger pump", 12), ["a wider bore", "before a", "larger pump"]);
+        assert_eq!(
+            wrap("a wider bore before a larger pump", 12),
+            ["a wider bore", "before a", "larger pump"]
+        );
         assert_eq!(row("has", "0.40 m of water", 8, 20), "has     0.40 m of water\n");
     }
 }

@@ -83,7 +83,13 @@ impl Pen {
         let inch = FOOT / 12.0;
         self.written(
             metres,
-            &[("m", 1.0, true), ("cm", 0.01, true), ("mm", 0.001, true), ("in", inch, false), ("ft", FOOT, false)],
+            &[
+                ("m", 1.0, true),
+                ("cm", 0.01, true),
+                ("mm", 0.001, true),
+                ("in", inch, false),
+                ("ft", FOOT, false),
+            ],
         )
     }
 
@@ -126,8 +132,7 @@ impl Pen {
             Units::Metric => false,
             Units::Us => true,
         };
-        let (of, by, symbol) =
-            if us { (celsius * 1.8 + 32.0, 1.8, "°F") } else { (celsius, 1.0, "°C") };
+        let (of, by, symbol) = if us { (celsius * 1.8 + 32.0, 1.8, "°F") } else { (celsius, 1.0, "°C") };
         let (of, by) = (tidy(of), tidy(by));
         match form {
             0 => format!("{of} {symbol}"),

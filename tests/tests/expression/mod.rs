@@ -109,7 +109,7 @@ impl Reader<'_> {
 }
 
 /// What no unit holds.
-const OPERATORS: &[&str] = &[" /", " ×", " +", " -", ",", "("];
+const OPERATORS: &[&str] = &[" /", " ×", " +", " -", ","];
 
 const FUNCTIONS: &[(&str, fn(&[f64]) -> f64)] = &[
     ("sqrt", |a| a[0].sqrt()),

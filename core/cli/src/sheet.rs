@@ -1,0 +1,66 @@
+//! The job `sheet`: what one design amounts to.
+
+use std::path::Path;
+
+use haulout_document::Schema;
+use haulout_report::page::problem_page;
+use haulout_report::{Figured, figured, json};
+use haulout_sheet::{Book, Limits};
+
+use crate::args::Form;
+use crate::document::Document;
+use crate::files::read;
+use crate::run::{Outcome, layout, printed, schema};
+
+/// Works the figures asked for.
+pub(crate) fn sheet(path: &Path, figure: Option<&str>, subject: Option<&str>, form: Form) -> Outcome {
+    if let Some(wrong) = figure.filter(|id| haulout_figures::CATALOGUE.iter().all(|f| f.card().id != *id)) {
+        let ids: Vec<&str> = haulout_figures::CATALOGUE.iter().map(|f| f.card().id).collect();
+        return Outcome::impossible(format!("there is no figure \"{wrong}\"; there are {}", ids.join(", ")));
+    }
+    let file = read(path);
+    match (file.bytes, schema()) {
+        (Err(why), _) => Outcome::impossible(format!("{}: {why}", file.name)),
+        (_, Err(why)) => Outcome::impossible(why),
+        (Ok(bytes), Ok(schema)) => of_document(&file.name, &bytes, &schema, (figure, subject), form),
+    }
+}
+
+fn of_document(
+    name: &str,
+    bytes: &[u8],
+    schema: &Schema,
+    (figure, subject): (Option<&str>, Option<&str>),
+    form: Form,
+) -> Outcome {
+    let document = Document::of(bytes, schema);
+    let Some((tree, design)) = document.sound() else {
+        // Where a program reads the output, nothing may stand there that is no JSON.
+        let page = problem_page(name, document.written(), &document.problems, layout());
+        return Outcome::impossible(page.trim_end());
+    };
+    let limits = Limits::default();
+    let book = Book::new(design, &limits, &[]);
+    let wanted = |id: &str, key: &str| figure.is_none_or(|f| f == id) && subject.is_none_or(|s| s == key);
+    let figures = figured(&book, tree, haulout_figures::CATALOGUE, &wanted);
+    if figures.is_empty() {
+        let all = figured(&book, tree, haulout_figures::CATALOGUE, &|id, _| figure.is_none_or(|f| f == id));
+        return Outcome::impossible(format!("{name}: {}", nothing(&all, subject)));
+    }
+    Outcome::of(match form {
+        Form::Json => printed(&json::sheet(&figures)),
+        Form::Terminal => haulout_report::sheet_page(&figures, layout().width),
+    })
+}
+
+/// Why nothing came out, and what there is instead.
+fn nothing(all: &[Figured], subject: Option<&str>) -> String {
+    let mut keys: Vec<&str> = all.iter().map(|f| f.subject.as_str()).collect();
+    keys.dedup();
+    match subject {
+        Some(wrong) if !keys.is_empty() => {
+            format!("there is no subject \"{wrong}\" for it; there are {}", keys.join(", "))
+        }
+        _ => "the design holds nothing that this figure is about".to_owned(),
+    }
+}

@@ -1,0 +1,7 @@
+//! The outputs as a whole: machine formats against their published schemas, workings worked again, pages as they stand.
+
+mod common;
+mod formats;
+mod pages;
+mod places;
+mod recomputed;
