@@ -33,7 +33,10 @@ fn check_closed(line: &str) {
     let printed_si = printed.unwrap_or_else(|why| panic!("{line}: {why}"));
     let step = last_digit(parts[2]).unwrap_or_else(|why| panic!("{line}: {why}"));
     // Half a unit of the last digit, and a hair for rounding of halves.
-    assert!((worked - printed_si).abs() <= 0.5001 * step, "{line}: works out as {worked}, printed as {printed_si} (SI)");
+    assert!(
+        (worked - printed_si).abs() <= 0.5001 * step,
+        "{line}: works out as {worked}, printed as {printed_si} (SI)"
+    );
 }
 
 /// `a = x and b = y`: the two sides of a search agree in all digits printed.
@@ -45,7 +48,8 @@ fn check_balance(balance: &str, line: &str) {
 
 /// What one unit of the last printed digit is in SI.
 fn last_digit(text: &str) -> Result<f64, String> {
-    let number: String = text.chars().take_while(|c| c.is_ascii_digit() || matches!(c, '.' | '-' | 'e')).collect();
+    let number: String =
+        text.chars().take_while(|c| c.is_ascii_digit() || matches!(c, '.' | '-' | 'e')).collect();
     let unit = text[number.len()..].trim();
     let mantissa = number.split('e').next().unwrap_or_default();
     let decimals = mantissa.split_once('.').map_or(0, |(_, d)| d.len() as i32);

@@ -19,7 +19,8 @@ fn every_example_falls_short_of_what_it_must_and_of_nothing_else() {
     for (name, text) in examples() {
         let loaded = load(&text).unwrap_or_else(|problems| panic!("{name}: {problems:#?}"));
         let said = said(&loaded, &ruleset, &[]);
-        let short: Vec<&String> = said.iter().filter(|(_, s)| s.outcome == "short").map(|(key, _)| key).collect();
+        let short: Vec<&String> =
+            said.iter().filter(|(_, s)| s.outcome == "short").map(|(key, _)| key).collect();
         let wanted = SHORT.iter().find(|(file, _)| *file == name).map(|(_, keys)| *keys);
         assert_eq!(short, wanted.unwrap_or_else(|| panic!("{name} has no line in the table")), "{name}");
         named.insert(name);

@@ -59,7 +59,11 @@ impl Reader<'_> {
     fn atom(&mut self) -> Result<f64, String> {
         if self.take("(") {
             let value = self.sum()?;
-            return if self.take(")") { Ok(value) } else { Err(format!("a bracket is open before \"{}\"", self.rest)) };
+            return if self.take(")") {
+                Ok(value)
+            } else {
+                Err(format!("a bracket is open before \"{}\"", self.rest))
+            };
         }
         for (name, function) in FUNCTIONS {
             if self.take(&format!("{name}(")) {
@@ -77,15 +81,23 @@ impl Reader<'_> {
         while self.take(", ") {
             arguments.push(self.sum()?);
         }
-        if self.take(")") { Ok(function(&arguments)) } else { Err(format!("a call is open before \"{}\"", self.rest)) }
+        if self.take(")") {
+            Ok(function(&arguments))
+        } else {
+            Err(format!("a call is open before \"{}\"", self.rest))
+        }
     }
 
     /// A number and the longest unit that follows it.
     fn quantity(&mut self) -> Result<f64, String> {
-        let mut end = self.rest.find(|c: char| !(c.is_ascii_digit() || c == '.' || c == '-')).unwrap_or(self.rest.len());
+        let mut end = self
+            .rest
+            .find(|c: char| !(c.is_ascii_digit() || c == '.' || c == '-'))
+            .unwrap_or(self.rest.len());
         let exponent = &self.rest[end..];
         if exponent.starts_with('e') {
-            let digits = exponent[1..].find(|c: char| !(c.is_ascii_digit() || c == '-')).unwrap_or(exponent.len() - 1);
+            let digits =
+                exponent[1..].find(|c: char| !(c.is_ascii_digit() || c == '-')).unwrap_or(exponent.len() - 1);
             end += 1 + digits;
         }
         let number: f64 = self.rest[..end].parse().map_err(|_| format!("\"{}\" is no number", self.rest))?;
