@@ -1,10 +1,14 @@
 //! A reader of printed expressions: numbers with units, + - × / ^, brackets, and a few functions; gives SI.
+#![allow(
+    clippy::disallowed_methods,
+    reason = "the second reader works with other functions than the program"
+)]
 
 /// The value of an expression in SI.
 ///
 /// # Errors
 /// Where it cannot be read.
-pub fn value(text: &str) -> Result<f64, String> {
+pub(crate) fn value(text: &str) -> Result<f64, String> {
     let mut reader = Reader { rest: text.trim() };
     let value = reader.sum()?;
     if reader.rest.is_empty() { Ok(value) } else { Err(format!("\"{}\" is left over", reader.rest)) }
@@ -76,7 +80,7 @@ impl Reader<'_> {
         self.quantity()
     }
 
-    fn call(&mut self, function: fn(&[f64]) -> f64) -> Result<f64, String> {
+    fn call(&mut self, function: Function) -> Result<f64, String> {
         let mut arguments = vec![self.sum()?];
         while self.take(", ") {
             arguments.push(self.sum()?);
@@ -94,10 +98,8 @@ impl Reader<'_> {
             .rest
             .find(|c: char| !(c.is_ascii_digit() || c == '.' || c == '-'))
             .unwrap_or(self.rest.len());
-        let exponent = &self.rest[end..];
-        if exponent.starts_with('e') {
-            let digits =
-                exponent[1..].find(|c: char| !(c.is_ascii_digit() || c == '-')).unwrap_or(exponent.len() - 1);
+        if let Some(exponent) = self.rest[end..].strip_prefix('e') {
+            let digits = exponent.find(|c: char| !(c.is_ascii_digit() || c == '-')).unwrap_or(exponent.len());
             end += 1 + digits;
         }
         let number: f64 = self.rest[..end].parse().map_err(|_| format!("\"{}\" is no number", self.rest))?;
@@ -123,7 +125,9 @@ impl Reader<'_> {
 /// What no unit holds.
 const OPERATORS: &[&str] = &[" /", " ×", " +", " -", ","];
 
-const FUNCTIONS: &[(&str, fn(&[f64]) -> f64)] = &[
+type Function = fn(&[f64]) -> f64;
+
+const FUNCTIONS: &[(&str, Function)] = &[
     ("sqrt", |a| a[0].sqrt()),
     ("log10", |a| a[0].log10()),
     ("ln", |a| a[0].ln()),

@@ -5,7 +5,7 @@
 //! with their corners on the curve, nowhere farther than [`SAGITTA`] from it. Nothing panics on data:
 //! whatever cannot be drawn is an [`Unsound`] with a sentence.
 //!
-//! Areas of overlapping outlines come from one sweep ([`sweep`]) that never rounds a corner to a
+//! Areas of overlapping outlines come from one sweep (`sweep`) that never rounds a corner to a
 //! grid, so that turning or moving the drawing leaves them alone; only [`join`], [`less`] and
 //! [`inset`], which must give new outlines, use the overlay of the crate `geo`, and they put its
 //! corners back where the drawn sides really meet.

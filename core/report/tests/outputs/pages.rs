@@ -1,4 +1,5 @@
 //! The pages as they stand.
+#![allow(clippy::panic, reason = "a test that fails says so by a panic")]
 
 use haulout_document::{Limits, read};
 use haulout_report::page::{Layout, Subject, page, problem_page};
