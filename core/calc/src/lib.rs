@@ -8,4 +8,5 @@ pub mod animal;
 pub mod formula;
 pub mod geometry;
 pub mod hydraulics;
+pub mod reach;
 pub mod water;
