@@ -20,6 +20,10 @@ const CHOICES: &[&[&str]] = &[
     &["concept", "detailed", "as-built"],
     &["public", "animals", "keepers"],
     &["rock", "gravel", "void-former", "timber", "other"],
+    &["swimming pool", "fountain basin, entered", "fountain basin, nobody enters while energised", "other water"],
+    &["socket", "switch", "luminaire", "lamp", "heater", "pump", "control gear", "transformer", "other"],
+    &["mains", "SELV, AC", "SELV, DC", "separated"],
+    &["IPX0", "IPX2", "IPX4", "IPX5", "IPX6", "IPX7", "IPX8", "IPX4/IPX7", "IPX5/IPX7", "IPX5/IPX8", "IPX6/IPX8"],
 ];
 
 #[test]
@@ -151,8 +155,8 @@ fn nudged(tree: &Tree, node: Node) -> Vec<String> {
 /// What names other things cannot be nudged: it decides which subjects there are.
 fn is_reference(tree: &Tree, node: Node) -> bool {
     const NAMES: &[&str] = &[
-        "kind", "space", "spaces", "pools", "serves", "zones", "of", "above", "below", "welfare", "unit",
-        "flow", "head",
+        "kind", "space", "spaces", "pools", "serves", "zones", "of", "above", "below", "welfare", "electrical",
+        "unit", "flow", "head",
     ];
     let named = |n: Node| {
         tree.key(n)

@@ -4,6 +4,7 @@
 
 pub mod circuit;
 pub mod group;
+pub mod item;
 mod level;
 mod outline;
 pub mod pool;
@@ -43,4 +44,9 @@ pub static CATALOGUE: &[&dyn Catalogued] = &[
     &circuit::turnover::LABEL_FLOW,
     &circuit::turnover::TURNOVER,
     &circuit::turnover::LABEL_TURNOVER,
+    &item::path::WATER_PATH,
+    &item::path::WATER_DISTANCE,
+    &item::height::HEIGHT_OVER_RIM,
+    &item::height::HEIGHT_OVER_WATER,
+    &item::height::DEPTH_OF_TOP,
 ];
