@@ -4,6 +4,7 @@
 
 mod containment;
 mod plumbing;
+mod power;
 mod setting_out;
 mod visitors;
 mod water;
@@ -45,6 +46,19 @@ pub static RULES: &[&CompiledRule] = &[
     &visitors::guard_height::RULE,
     &visitors::guard_openings::RULE,
     &visitors::guard_not_climbed::RULE,
+    &power::water_is_classed::RULE,
+    &power::mains_outside_zone_one::RULE,
+    &power::sockets_and_switches_outside_zone_one::RULE,
+    &power::receptacle_six_feet_from_water::RULE,
+    &power::equipment_five_feet_from_water::RULE,
+    &power::luminaires_clear_of_the_water::RULE,
+    &power::extra_low_voltage_in_zone_one::RULE,
+    &power::residual_current_protection::RULE,
+    &power::ingress_degree_for_the_zone::RULE,
+    &power::bonding_in_the_zones::RULE,
+    &power::underwater_luminaire_deep_enough::RULE,
+    &power::voltage_of_submersed_equipment::RULE,
+    &power::residual_current_on_every_circuit::RULE,
 ];
 
 /// The compiled rules, ready for a ruleset.

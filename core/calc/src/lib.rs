@@ -10,4 +10,5 @@ pub mod formula;
 pub mod geometry;
 pub mod hydraulics;
 pub mod plausible;
+pub mod reach;
 pub mod water;

@@ -6,6 +6,7 @@ pub mod barrier;
 pub mod circuit;
 pub mod group;
 pub mod intake;
+pub mod item;
 mod level;
 mod outline;
 pub mod pool;
@@ -76,4 +77,9 @@ pub static CATALOGUE: &[&dyn Catalogued] = &[
     &barrier::guard::GUARD_HEIGHT,
     &barrier::guard::DROP,
     &barrier::guard::GUARD_OPENING,
+    &item::path::WATER_PATH,
+    &item::path::WATER_DISTANCE,
+    &item::height::HEIGHT_OVER_RIM,
+    &item::height::HEIGHT_OVER_WATER,
+    &item::height::DEPTH_OF_TOP,
 ];

@@ -73,4 +73,20 @@ pub const AUTHORITIES: &[Authority] = &[
         year: 2021,
         scope: "model code; the authority having jurisdiction adopts and amends it",
     },
+    Authority {
+        id: "iec-702",
+        matter: Matter::Electrical,
+        title: "IEC 60364-7-702 / HD 60364-7-702 (swimming pools and fountains)",
+        edition: "2010",
+        year: 2010,
+        scope: "basins of swimming and paddling pools and of fountains; whether an animal pool is one is the electrical designer's decision",
+    },
+    Authority {
+        id: "nec-680",
+        matter: Matter::Electrical,
+        title: "NFPA 70 (National Electrical Code), article 680, as in the 2022 California Electrical Code",
+        edition: "2020",
+        year: 2020,
+        scope: "swimming pools, fountains and similar; other bodies of water fall under article 682, which is not judged",
+    },
 ];

@@ -1,0 +1,107 @@
+//! Legs of a path: where a path may bend, what stands in the way of a straight piece, and how long the piece counts.
+
+use super::{LEAST_RISE, Surroundings};
+use crate::geometry::Point;
+
+/// Walls are taken this much longer at either end, metres, so that two that meet leave no slit.
+const OVERLAP: f64 = 1e-7;
+/// A path bends this far off the corner it goes round, metres.
+const OFF_CORNER: f64 = 1e-6;
+/// A path that touches a top lies on it, metres.
+const ON_TOP: f64 = 1e-9;
+/// A start on the rim lies this far inside it, metres, so that a wall that stands on the rim stands between.
+const INSIDE: f64 = 1e-6;
+
+/// Eight directions round a corner.
+const ROUND: [Point; 8] =
+    [[1.0, 0.0], [1.0, 1.0], [0.0, 1.0], [-1.0, 1.0], [-1.0, 0.0], [-1.0, -1.0], [0.0, -1.0], [1.0, -1.0]];
+
+/// One straight piece of a partition.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Wall {
+    pub(super) a: Point,
+    pub(super) b: Point,
+    pub(super) top: f64,
+}
+
+/// A place where a path may bend.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Place {
+    pub(super) at: Point,
+    /// On the top edge of this wall; none beside a wall's end, where a path runs level.
+    pub(super) on: Option<usize>,
+}
+
+/// The counted partitions as single walls: those that stand high enough over the rim.
+pub(super) fn walls(around: &Surroundings) -> Vec<Wall> {
+    let counted = around.partitions.iter().filter(|p| p.top >= around.rim + LEAST_RISE);
+    counted.flat_map(|p| p.line.windows(2).map(|w| Wall { a: w[0], b: w[1], top: p.top })).collect()
+}
+
+/// Places beside the ends of every wall.
+pub(super) fn beside(walls: &[Wall]) -> Vec<Place> {
+    let ends = walls.iter().flat_map(|w| [w.a, w.b]);
+    let off = |end: Point, d: Point| [end[0] + d[0] * OFF_CORNER, end[1] + d[1] * OFF_CORNER];
+    ends.flat_map(|end| ROUND.iter().map(move |d| Place { at: off(end, *d), on: None })).collect()
+}
+
+/// The point of a wall's line at a share of its length.
+pub(super) fn along(wall: &Wall, share: f64) -> Point {
+    [wall.a[0] + (wall.b[0] - wall.a[0]) * share, wall.a[1] + (wall.b[1] - wall.a[1]) * share]
+}
+
+/// The share of a side at which a point is nearest to it.
+pub(super) fn share_nearest(a: Point, b: Point, p: Point) -> f64 {
+    let (dx, dy) = (b[0] - a[0], b[1] - a[1]);
+    let size = dx * dx + dy * dy;
+    if size <= 0.0 { 0.0 } else { (((p[0] - a[0]) * dx + (p[1] - a[1]) * dy) / size).clamp(0.0, 1.0) }
+}
+
+pub(super) fn plan(a: Point, b: Point) -> f64 {
+    let (dx, dy) = (b[0] - a[0], b[1] - a[1]);
+    (dx * dx + dy * dy).sqrt()
+}
+
+/// Length of a straight piece that rises or falls by so much.
+pub(super) fn slant(a: Point, b: Point, rise: f64) -> f64 {
+    let level = plan(a, b);
+    (level * level + rise * rise).sqrt()
+}
+
+/// Whether a straight piece from `a` at level `from` to `b` at level `to` runs into a wall.
+pub(super) fn blocked(walls: &[Wall], a: Point, from: f64, b: Point, to: f64) -> bool {
+    walls.iter().any(|w| crossing(w, a, b).is_some_and(|share| from + (to - from) * share < w.top - ON_TOP))
+}
+
+/// The share of the piece from `a` to `b` at which it crosses a wall in plan.
+fn crossing(wall: &Wall, a: Point, b: Point) -> Option<f64> {
+    let (d, w) = ([b[0] - a[0], b[1] - a[1]], [wall.b[0] - wall.a[0], wall.b[1] - wall.a[1]]);
+    let turn = d[0] * w[1] - d[1] * w[0];
+    let (long, size) = (plan(a, b), plan(wall.a, wall.b));
+    // Along a wall nothing is crossed; its ends are crossed with its neighbours.
+    if turn.abs() <= 1e-12 * long * size {
+        return None;
+    }
+    let off = [wall.a[0] - a[0], wall.a[1] - a[1]];
+    let on_piece = (off[0] * w[1] - off[1] * w[0]) / turn;
+    let on_wall = (off[0] * d[1] - off[1] * d[0]) / turn;
+    let slack = OVERLAP / size;
+    let meets = (0.0..=1.0).contains(&on_piece) && (-slack..=1.0 + slack).contains(&on_wall);
+    meets.then_some(on_piece)
+}
+
+/// Where a path from a place may start: the nearest point of every side of the rim, or the place itself over water.
+pub(super) fn starts(around: &Surroundings, place: Point) -> Vec<Point> {
+    if around.water.contains(place) {
+        return vec![place];
+    }
+    around.water.sides().map(|(a, b)| start_on(a, b, place)).collect()
+}
+
+pub(super) fn start_on(a: Point, b: Point, place: Point) -> Point {
+    let share = share_nearest(a, b, place);
+    let (dx, dy) = (b[0] - a[0], b[1] - a[1]);
+    let inward = INSIDE / plan(a, b);
+    // Outer rings run counter-clockwise: the water is on the left.
+    [a[0] + dx * share - dy * inward, a[1] + dy * share + dx * inward]
+}

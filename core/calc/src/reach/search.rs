@@ -1,0 +1,158 @@
+//! The search: a shortest path over the places where a path may bend, and a string drawn taut over the best of them.
+
+use super::Surroundings;
+use super::legs::{Place, Wall, along, beside, blocked, plan, share_nearest, slant, starts, walls};
+use super::taut;
+use crate::geometry::Point;
+
+/// Places on a top edge stand no farther apart than this, metres, before the string is drawn taut.
+const SPACING: f64 = 0.25;
+/// A piece that leads to an item is looked at up to this far before it, metres.
+const SHORT: f64 = 5e-7;
+
+/// A search from the water to one point.
+pub(super) struct Search<'a> {
+    pub(super) around: &'a Surroundings,
+    pub(super) walls: Vec<Wall>,
+    pub(super) to: Point,
+    pub(super) level: f64,
+    places: Vec<Place>,
+}
+
+/// How a place is best reached so far.
+#[derive(Clone, Copy)]
+struct Reached {
+    length: f64,
+    from: Option<usize>,
+    done: bool,
+}
+
+impl<'a> Search<'a> {
+    pub(super) fn new(around: &'a Surroundings, to: Point, level: f64) -> Self {
+        let walls = walls(around);
+        let mut places = beside(&walls);
+        for (at, wall) in walls.iter().enumerate().filter(|(_, w)| w.top.is_finite()) {
+            let shares = shares(around, wall, to);
+            places.extend(shares.into_iter().map(|s| Place { at: along(wall, s), on: Some(at) }));
+        }
+        Search { around, walls, to, level, places }
+    }
+
+    /// Length of the shortest path; infinite where there is none.
+    pub(super) fn shortest(&self) -> f64 {
+        let straight = self.start_length(self.to, None);
+        // Nothing is shorter than the straight level path, where it is free.
+        if straight <= self.around.water.distance_to(self.to) + 1e-5 {
+            return self.around.water.distance_to(self.to);
+        }
+        let reached = self.reach();
+        self.ends(&reached)
+            .into_iter()
+            .map(|(length, chain)| taut::drawn(self, chain, length))
+            .fold(straight, f64::min)
+    }
+
+    /// The level of a place, as a path passes it.
+    pub(super) fn top(&self, place: Place) -> Option<f64> {
+        place.on.map(|wall| self.walls[wall].top)
+    }
+
+    /// Length of the first piece, from the water; infinite where a wall stands between.
+    pub(super) fn start_length(&self, at: Point, top: Option<f64>) -> f64 {
+        let rim = self.around.rim;
+        let to = top.unwrap_or(rim);
+        // On a top's edge a place is on its level; elsewhere the piece stops short, so that what hangs on a partition
+        // is reached from either side.
+        let stop = |s: Point| if top.is_some() { at } else { short_of(s, at) };
+        let free = |s: &Point| !blocked(&self.walls, *s, rim, stop(*s), to);
+        let starts = starts(self.around, at);
+        starts.into_iter().filter(free).map(|s| slant(s, at, to - rim)).fold(f64::INFINITY, f64::min)
+    }
+
+    /// Length of a piece between two places; infinite where a wall stands between. Between a top and a wall's end a
+    /// path stays on the level of the top: the climb is counted once.
+    pub(super) fn leg(&self, a: Place, b: Place) -> f64 {
+        let rim = self.around.rim;
+        let (from, to) = match (self.top(a), self.top(b)) {
+            (Some(from), Some(to)) => (from, to),
+            (Some(top), None) => (top, top),
+            (None, Some(to)) => (rim, to),
+            (None, None) => (rim, rim),
+        };
+        let stops = blocked(&self.walls, a.at, from, b.at, to);
+        if stops { f64::INFINITY } else { slant(a.at, b.at, to - from) }
+    }
+
+    /// Length of the last piece, to the item; above a top it is reached on the level of the top.
+    pub(super) fn end(&self, last: Place) -> f64 {
+        let (from, to) = match self.top(last) {
+            Some(top) => (top, self.level.min(top)),
+            None => (self.around.rim, self.around.rim),
+        };
+        let stops = blocked(&self.walls, last.at, from, short_of(last.at, self.to), to);
+        if stops { f64::INFINITY } else { slant(last.at, self.to, to - from) }
+    }
+
+    fn reach(&self) -> Vec<Reached> {
+        let first =
+            |p: &Place| Reached { length: self.start_length(p.at, self.top(*p)), from: None, done: false };
+        let mut reached: Vec<Reached> = self.places.iter().map(first).collect();
+        while let Some(next) = nearest_open(&reached) {
+            reached[next].done = true;
+            let so_far = reached[next].length;
+            for other in 0..self.places.len() {
+                // The level distance is never more than the piece: most walls need not be asked.
+                let least = so_far + plan(self.places[next].at, self.places[other].at);
+                if reached[other].done || least >= reached[other].length {
+                    continue;
+                }
+                let length = so_far + self.leg(self.places[next], self.places[other]);
+                if length < reached[other].length {
+                    reached[other] = Reached { length, from: Some(next), done: false };
+                }
+            }
+        }
+        reached
+    }
+
+    /// The best path by each wall that it goes over last, and the best round an end: whole length and its places.
+    fn ends(&self, reached: &[Reached]) -> Vec<(f64, Vec<Place>)> {
+        let mut best: Vec<(f64, usize)> = vec![(f64::INFINITY, 0); self.walls.len() + 1];
+        for (at, place) in self.places.iter().enumerate() {
+            let group = place.on.map_or(0, |wall| wall + 1);
+            let length = reached[at].length + self.end(*place);
+            if length < best[group].0 {
+                best[group] = (length, at);
+            }
+        }
+        let found = best.into_iter().filter(|(length, _)| length.is_finite());
+        found.map(|(length, at)| (length, self.chain(reached, at))).collect()
+    }
+
+    fn chain(&self, reached: &[Reached], last: usize) -> Vec<Place> {
+        let mut chain: Vec<Place> =
+            std::iter::successors(Some(last), |at| reached[*at].from).map(|at| self.places[at]).collect();
+        chain.reverse();
+        chain
+    }
+}
+
+/// The end of a piece, a little before what it leads to.
+fn short_of(from: Point, to: Point) -> Point {
+    let long = plan(from, to);
+    let share = if long > 0.0 { (1.0 - SHORT / long).max(0.0) } else { 0.0 };
+    [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share]
+}
+
+fn nearest_open(reached: &[Reached]) -> Option<usize> {
+    let open = (0..reached.len()).filter(|at| !reached[*at].done && reached[*at].length.is_finite());
+    open.min_by(|a, b| reached[*a].length.total_cmp(&reached[*b].length))
+}
+
+/// Evenly along the top, and where it is nearest to the item and to the corners of the rim.
+fn shares(around: &Surroundings, wall: &Wall, to: Point) -> Vec<f64> {
+    let pieces = (plan(wall.a, wall.b) / SPACING).ceil().max(1.0);
+    let even = (0..=pieces as u32).map(|i| f64::from(i) / pieces);
+    let corners = around.water.rings().flatten().copied().chain([to]);
+    even.chain(corners.map(|c| share_nearest(wall.a, wall.b, c))).collect()
+}
