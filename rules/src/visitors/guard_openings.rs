@@ -96,6 +96,6 @@ static EXAMPLES: &[Example] = &[
         design: words(include_str!("examples/guard_openings_gap.json")),
         subject: words("guard:deck"),
         expected: Expected::NotAssessed,
-        place: words("/project"),
+        place: words("/project/held-to/guards"),
     },
 ];
