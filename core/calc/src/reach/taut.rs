@@ -4,7 +4,7 @@ use super::legs::{Place, along, share_nearest};
 use super::search::Search;
 
 const ROUNDS: u32 = 60;
-const STEPS: u32 = 60;
+const STEPS: u32 = 40;
 /// Share of a stretch kept by a step of the golden section.
 const GOLDEN: f64 = 0.618_033_988_749_894_9;
 
