@@ -6,7 +6,7 @@ use super::taut;
 use crate::geometry::Point;
 
 /// Places on a top edge stand no farther apart than this, metres, before the string is drawn taut.
-const SPACING: f64 = 0.25;
+const SPACING: f64 = 0.5;
 /// A piece that leads to an item is looked at up to this far before it, metres.
 const SHORT: f64 = 5e-7;
 
@@ -100,13 +100,13 @@ impl<'a> Search<'a> {
         while let Some(next) = nearest_open(&reached) {
             reached[next].done = true;
             let so_far = reached[next].length;
-            for other in 0..self.places.len() {
+            for (other, place) in self.places.iter().enumerate() {
                 // The level distance is never more than the piece: most walls need not be asked.
-                let least = so_far + plan(self.places[next].at, self.places[other].at);
+                let least = so_far + plan(self.places[next].at, place.at);
                 if reached[other].done || least >= reached[other].length {
                     continue;
                 }
-                let length = so_far + self.leg(self.places[next], self.places[other]);
+                let length = so_far + self.leg(self.places[next], *place);
                 if length < reached[other].length {
                     reached[other] = Reached { length, from: Some(next), done: false };
                 }

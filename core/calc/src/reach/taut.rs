@@ -16,7 +16,7 @@ pub(super) fn drawn(search: &Search<'_>, mut chain: Vec<Place>, length: f64) -> 
             slide(search, &mut chain, at);
         }
         let now = whole(search, &chain);
-        if best - now < 1e-13 {
+        if best - now < 1e-11 {
             return best.min(now);
         }
         best = now;
