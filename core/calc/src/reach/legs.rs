@@ -38,11 +38,13 @@ pub(super) fn walls(around: &Surroundings) -> Vec<Wall> {
     counted.flat_map(|p| p.line.windows(2).map(|w| Wall { a: w[0], b: w[1], top: p.top })).collect()
 }
 
-/// Places beside the ends of every wall.
+/// Places beside the ends of every wall; walls that follow one another share an end.
 pub(super) fn beside(walls: &[Wall]) -> Vec<Place> {
-    let ends = walls.iter().flat_map(|w| [w.a, w.b]);
+    let mut ends: Vec<Point> = walls.iter().flat_map(|w| [w.a, w.b]).collect();
+    ends.sort_by(|a, b| a[0].total_cmp(&b[0]).then(a[1].total_cmp(&b[1])));
+    ends.dedup();
     let off = |end: Point, d: Point| [end[0] + d[0] * OFF_CORNER, end[1] + d[1] * OFF_CORNER];
-    ends.flat_map(|end| ROUND.iter().map(move |d| Place { at: off(end, *d), on: None })).collect()
+    ends.into_iter().flat_map(|end| ROUND.iter().map(move |d| Place { at: off(end, *d), on: None })).collect()
 }
 
 /// The point of a wall's line at a share of its length.

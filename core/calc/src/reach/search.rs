@@ -6,7 +6,7 @@ use super::taut;
 use crate::geometry::Point;
 
 /// Places on a top edge stand no farther apart than this, metres, before the string is drawn taut.
-const SPACING: f64 = 0.25;
+const SPACING: f64 = 0.5;
 /// A piece that leads to an item is looked at up to this far before it, metres.
 const SHORT: f64 = 5e-7;
 

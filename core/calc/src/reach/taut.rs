@@ -4,7 +4,7 @@ use super::legs::{Place, along, share_nearest};
 use super::search::Search;
 
 const ROUNDS: u32 = 60;
-const STEPS: u32 = 60;
+const STEPS: u32 = 40;
 /// Share of a stretch kept by a step of the golden section.
 const GOLDEN: f64 = 0.618_033_988_749_894_9;
 
@@ -16,7 +16,7 @@ pub(super) fn drawn(search: &Search<'_>, mut chain: Vec<Place>, length: f64) -> 
             slide(search, &mut chain, at);
         }
         let now = whole(search, &chain);
-        if best - now < 1e-13 {
+        if best - now < 1e-11 {
             return best.min(now);
         }
         best = now;

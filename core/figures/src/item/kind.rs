@@ -8,8 +8,11 @@ use haulout_sheet::{All, Known, Limit, Line, Sheet};
 
 use super::height::HEIGHT_OVER_WATER;
 use super::path::WATER_DISTANCE;
+use super::zone::NOTHING;
 use super::{item, pick};
 
+/// Feet to metres and back is good to this: what is just so far off counts as beside.
+const BORDER: f64 = 1.0 + 1e-9;
 const SOCKET: u16 = 0;
 const SWITCH: u16 = 1;
 const LUMINAIRES: [u16; 2] = [2, 3];
@@ -61,7 +64,9 @@ static UNDER_WATER: Formula<(u16, bool, Length), bool> = Formula {
         &["kind", "submersed", "D"],
         NEC,
     ),
-    run: |(kind, submersed, distance)| Ok(LUMINAIRES.contains(&kind) && submersed && distance.value <= 0.0),
+    run: |(kind, submersed, distance)| {
+        Ok(LUMINAIRES.contains(&kind) && submersed && distance.value <= NOTHING)
+    },
 };
 
 static TRIPPED: Formula<(u16, bool, Length, Length, Length), bool> = Formula {
@@ -85,7 +90,7 @@ static TRIPPED: Formula<(u16, bool, Length, Length, Length), bool> = Formula {
 
 static BESIDE: Formula<(Length, Length, Length, Length), bool> = Formula {
     card: &pick("metal beside the water", "near", "within d and lower than h", &["D", "H", "d", "h"], NEC),
-    run: |(distance, height, wide, high)| Ok(distance <= wide && height <= high),
+    run: |(distance, height, wide, high)| Ok(distance <= wide * BORDER && height <= high * BORDER),
 };
 
 static BY_KIND: Formula<(u16, ElectricPotential, ElectricPotential), ElectricPotential> = Formula {

@@ -13,6 +13,8 @@ use super::{pick, water};
 const SOURCE: &str = "zones of IEC 60364-7-702:2010, as reported by guides to BS 7671 section 702 and to CEI 64-8/7; that fountains have no zone 2 by a secondary text, against one guide that draws it";
 /// Feet to metres and back is good to this: an item on the border is outside.
 const BORDER: f64 = 1.0 - 1e-9;
+/// As near as this to the water or its rim is in the basin, metres.
+pub(super) const NOTHING: f64 = 1e-9;
 const FOUNTAIN: u16 = 2;
 const OTHER_WATER: u16 = 3;
 
@@ -38,9 +40,9 @@ static ZONE: Formula<(Length, Length, u16, Length, Length, Length), Ratio> = For
     run: |(distance, height, class, first, second, tall)| {
         let second = if class == FOUNTAIN { Length::from_si(0.0) } else { second };
         let within = |reach: Length| distance < reach * BORDER;
-        let zone = match (class == OTHER_WATER || height >= tall * BORDER, distance.value <= 0.0) {
+        let zone = match (class == OTHER_WATER || height >= tall * BORDER, distance.value <= NOTHING) {
             (true, _) => 3.0,
-            (false, true) if height.value <= 0.0 => 0.0,
+            (false, true) if height.value <= NOTHING => 0.0,
             _ if within(first) => 1.0,
             _ if within(first + second) => 2.0,
             _ => 3.0,
