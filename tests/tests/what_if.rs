@@ -73,3 +73,21 @@ fn a_coordinate_inside_a_drawing_can_be_asked_about() {
     };
     assert!((found * 2.0 * 0.6 - flow * 7200.0).abs() < 1e-4, "{found} m");
 }
+
+#[test]
+fn a_temperature_is_found_for_the_scripted_rule_through_the_same_door() {
+    let script = include_str!("../../rules/annexes/house-model/water-within-species-band.rhai");
+    let catalogue = haulout_figures::CATALOGUE;
+    let rule =
+        haulout_script::compile("water-within-species-band.rhai", script, catalogue).expect("it compiles");
+    let ruleset = Ruleset::new(vec![rule]);
+    let text = include_str!("../../rules/src/water/examples/depth_met.json");
+    let loaded = load(text).expect("the example is read without a problem");
+    let met = |kelvin: f64| {
+        let at = "/pools/0/water/temperature";
+        outcome(&loaded, &ruleset, "water-within-species-band", at, 0, kelvin) == Outcome::Met
+    };
+    // Sliders from 22 °C (Austria, 2. Tierhaltungsverordnung, BGBl. II 486/2004, Annex 3): 295.15 K is the edge.
+    let found = bisect(288.15, 298.15, met);
+    assert!((found - 295.15).abs() < 2e-6, "{found} K");
+}
