@@ -8,6 +8,7 @@ use haulout_tests::{examples, load, ruleset, said};
 /// What each example must fall short of; everything else it is asked is met, open or does not apply.
 const SHORT: &[(&str, &[&str])] = &[
     ("bayou-porch-us.json", &[]),
+    ("orangery-concept.json", &[]),
     ("reedwater-sound.json", &[]),
     ("small-pool.json", &["turnover-by-delivered-flow circuit:loop None"]),
 ];

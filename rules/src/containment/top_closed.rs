@@ -12,7 +12,7 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
         title: words("Climbers and jumpers are kept under an open top"),
         chapter: words("containment"),
         demand: Demand::Shall,
-        stage: Stage::Concept,
+        stage: Stage::Detailed,
         matter: None,
         consequence: Consequence::LifeOfAnimals,
         case: Case::NORMAL,

@@ -12,7 +12,7 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
         title: words("A single door stands between people and a dangerous animal"),
         chapter: words("containment"),
         demand: Demand::Shall,
-        stage: Stage::Concept,
+        stage: Stage::Detailed,
         matter: None,
         consequence: Consequence::LifeOfPeople,
         case: Case::NORMAL,

@@ -14,7 +14,7 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
         title: words("The water is classed by nobody"),
         chapter: words("power"),
         demand: Demand::Shall,
-        stage: Stage::Concept,
+        stage: Stage::Detailed,
         matter: Some(Matter::Electrical),
         consequence: Consequence::LifeOfPeople,
         case: Case::NORMAL,
