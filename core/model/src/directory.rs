@@ -71,6 +71,18 @@ const LEADS: &[(&str, Leads)] = &[
     ("barrier", Leads::Lists(&["barriers"])),
     ("partner", Leads::Lists(&["intakes"])),
     ("serves", Leads::Lists(&["pools", "filters"])),
+    ("from", Leads::Lists(&["pools", "filters"])),
+    ("to", Leads::Lists(&["pools", "filters", "returns"])),
+    ("into", Leads::Lists(&["pools", "filters", "streams"])),
+    ("circuit", Leads::Lists(&["circuits"])),
+    ("run", Leads::Lists(&["runs"])),
+    ("after", Leads::Lists(&["runs"])),
+    ("return", Leads::Lists(&["returns"])),
+    ("filter", Leads::Lists(&["filters"])),
+    ("pre-treatment", Leads::Lists(&["filters", "devices"])),
+    ("collected-by", Leads::Lists(&["intakes", "pools", "overflows"])),
+    ("group", Leads::Lists(&["animals"])),
+    ("item", Leads::Lists(&["items"])),
     ("of", Leads::Outline),
     ("above", Leads::Level),
     ("below", Leads::Level),
@@ -180,6 +192,12 @@ const AWAITED: &[(&str, &str)] = &[
     ("panels", "viewing panels"),
     ("items", "electrical items"),
     ("positions", "viewing positions"),
+    ("streams", "streams and falls"),
+    ("filters", "filters"),
+    ("heaters", "heaters"),
+    ("returns", "returns"),
+    ("intakes", "intakes"),
+    ("devices", "devices in line"),
 ];
 
 fn awaited(tree: &Tree) -> Vec<Awaited> {
@@ -255,7 +273,24 @@ fn field(tree: &Tree, node: Node) -> String {
 }
 
 /// The names a level may have; which of them something has is asked of the design.
-const LEVELS: &[&str] = &["low", "water", "pumps-off", "overflow", "liner-top", "rim", "bed", "floor", "top"];
+const LEVELS: &[&str] = &[
+    "low",
+    "water",
+    "pumps-off",
+    "overflow",
+    "liner-top",
+    "rim",
+    "bed",
+    "floor",
+    "top",
+    "bund",
+    "lip",
+    "notch",
+    "wall-top",
+    "air-break",
+    "level",
+    "foot",
+];
 
 impl Design {
     /// Whether a name leads to something in this file.
@@ -275,7 +310,7 @@ impl Design {
         let lists: &[&str] = match pointing.leads {
             Leads::Lists(lists) => lists,
             Leads::Kind(_) => &["kinds"],
-            Leads::Outline | Leads::Level => &["spaces", "pools"],
+            Leads::Outline | Leads::Level => &["spaces", "pools", "filters"],
             Leads::Anything => &["spaces", "pools", "animals", "barriers"],
         };
         let here = |a: &&Awaited| a.list.is_some_and(|list| lists.contains(&list));
@@ -302,12 +337,6 @@ impl Design {
                 .filter(|name| self.level(name).is_some())
                 .collect(),
         }
-    }
-
-    /// Every zone with the position of its pool, in the order of the file.
-    pub fn zones(&self) -> impl Iterator<Item = (usize, &crate::design::pool::Zone)> {
-        let pools = self.pools.items().iter().enumerate();
-        pools.flat_map(|(at, pool)| pool.zones.items().iter().map(move |zone| (at, zone)))
     }
 }
 

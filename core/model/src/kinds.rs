@@ -54,6 +54,21 @@ macro_rules! named {
     };
 }
 
+macro_rules! inner {
+    ($about:ident, $name:literal, $outer:ident, $inner:ident) => {
+        Single {
+            about: About::$about,
+            name: $name,
+            count: |d| d.$inner().count(),
+            missing: |d| {
+                let lists = d.$outer.items().iter().filter_map(|o| o.$inner.missing());
+                d.$outer.missing().into_iter().chain(lists).collect()
+            },
+            id: |d, at| d.$inner().nth(at).map_or("", |(_, item)| &item.id),
+        }
+    };
+}
+
 // A line a list is all that differs; closures that name a field cannot be made by a function.
 pub(crate) static SINGLES: &[Single] = &[
     single!(Space, "space", hall.spaces),
@@ -85,11 +100,42 @@ pub(crate) static SINGLES: &[Single] = &[
         missing: |d| d.pools.missing().into_iter().collect(),
         id: |d, at| d.zones().nth(at).map_or("", |(_, zone)| &zone.id),
     },
+    inner!(Exit, "exit", pools, exits),
+    inner!(Ledge, "ledge", pools, ledges),
+    inner!(Opening, "opening", pools, openings),
+    inner!(Overflow, "overflow", pools, overflows),
+    single!(Stream, "stream", streams),
+    single!(Filter, "filter", filters),
+    single!(Heater, "heater", heaters),
+    inner!(Run, "run", circuits, runs),
+    inner!(Device, "device", circuits, devices),
+    inner!(Return, "return", circuits, returns),
+    inner!(Feed, "feed", animals, feeds),
+    single!(Alarm, "alarm", keepers.alarms),
+    single!(Stocking, "stocking", start_up.steps),
+    single!(Arrival, "arrival", start_up.arrivals),
     named!(Outline, "outline", outlines, |name| name),
     named!(Reference, "reference", references, |pointing| &pointing.key),
     named!(Kind, "kind", kinds, |kind| &kind.key),
     named!(Part, "part", parts, |part| &part.name),
 ];
+
+/// Something in a space with each group that lives there.
+macro_rules! kept {
+    ($about:ident, $name:literal, $first:ident, $space:expr) => {
+        Pair {
+            about: About::$about,
+            name: $name,
+            first: About::$first,
+            second: About::Group,
+            related: |d, at, group| {
+                let space: fn(&Design, usize) -> Option<&str> = $space;
+                lives_in(&d.animals.items()[group].spaces, space(d, at))
+            },
+            missing: |_| Vec::new(),
+        }
+    };
+}
 
 pub(crate) static PAIRS: &[Pair] = &[
     Pair {
@@ -169,7 +215,52 @@ pub(crate) static PAIRS: &[Pair] = &[
         related: |_, _, _| true,
         missing: |_| Vec::new(),
     },
+    kept!(ExitGroup, "exit-group", Exit, |d, at| d.exits().nth(at).and_then(|(pool, _)| space_of(d, pool))),
+    kept!(LedgeGroup, "ledge-group", Ledge, |d, at| d
+        .ledges()
+        .nth(at)
+        .and_then(|(pool, _)| space_of(d, pool))),
+    kept!(OpeningGroup, "opening-group", Opening, |d, at| {
+        d.openings().nth(at).and_then(|(pool, _)| space_of(d, pool))
+    }),
+    kept!(OverflowGroup, "overflow-group", Overflow, |d, at| {
+        d.overflows().nth(at).and_then(|(pool, _)| space_of(d, pool))
+    }),
+    kept!(IntakeGroup, "intake-group", Intake, |d, at| {
+        let pool = d.intakes().nth(at).and_then(|i| i.pool.name());
+        pool.and_then(|name| d.pools.items().iter().find(|p| p.id == name)).and_then(|p| p.space.name())
+    }),
+    kept!(StreamGroup, "stream-group", Stream, |d, at| d.streams.items()[at].space.name()),
+    Pair {
+        about: About::CircuitPool,
+        name: "circuit-pool",
+        first: About::Circuit,
+        second: About::Pool,
+        related: |d, circuit, pool| {
+            let serves = d.circuits.items()[circuit].serves.items();
+            serves.iter().any(|r| r.name() == d.pools.items()[pool].id)
+        },
+        missing: |d| d.circuits.items().iter().filter_map(|c| c.serves.missing()).collect(),
+    },
+    Pair {
+        about: About::HeaterPool,
+        name: "heater-pool",
+        first: About::Heater,
+        second: About::Pool,
+        related: |d, heater, pool| {
+            d.heaters.items()[heater].pool.name() == Some(d.pools.items()[pool].id.as_str())
+        },
+        missing: |d| {
+            let unsaid = d.heaters.items().iter().filter(|h| h.pool.given().is_none());
+            unsaid.map(|h| h.pool.missing()).collect()
+        },
+    },
 ];
+
+/// The space a pool lies in.
+fn space_of(design: &Design, pool: usize) -> Option<&str> {
+    design.pools.items().get(pool).and_then(|p| p.space.name())
+}
 
 /// Whether a group lives in a space. One that names no space is taken to live in every one, and something that names no
 /// space to be reached by every group: leaving the key out must not hide a check.

@@ -11,6 +11,8 @@ mod field;
 mod kinds;
 mod layout;
 mod ledger;
+mod named;
+mod nested;
 mod reader;
 mod shape;
 mod stated;
@@ -20,7 +22,8 @@ pub use card::{ChoiceCard, Default, FieldCard, Form, Role};
 pub use compound::{Curve, CurvePoints, Level, LevelExpr, Link, List, Reference, Track, TrackPoints};
 pub use design::{Design, read};
 pub use design::{
-    animal, barrier, basking, circuit, electrical, hall, panel, pool, project, variance, visitor,
+    air, animal, barrier, basking, circuit, electrical, exit, feed, fill, filter, hall, heater, keeper,
+    overflow, panel, pool, project, returns, stage, start_up, stream, variance, visitor, weir,
 };
 pub use directory::{Awaited, Directory, Entry, Leads, Pointing};
 pub use field::{

@@ -36,7 +36,35 @@ pub enum About {
     Item,
     /// Each zone of each pool.
     Zone,
-    /// Each outline that is drawn: of the hall, a space, a pool, a zone.
+    /// Each way out of the water.
+    Exit,
+    /// Each ledge in the water.
+    Ledge,
+    /// Each opening an animal may get into.
+    Opening,
+    /// Each overflow.
+    Overflow,
+    /// Each stream or fall.
+    Stream,
+    /// Each filter.
+    Filter,
+    /// Each heater of the water.
+    Heater,
+    /// Each pipe run.
+    Run,
+    /// Each device in line.
+    Device,
+    /// Each return of a circuit.
+    Return,
+    /// Each feed of a group.
+    Feed,
+    /// Each alarm.
+    Alarm,
+    /// Each stocking step.
+    Stocking,
+    /// Each arrival.
+    Arrival,
+    /// Each outline that is drawn: of the hall, a space, a pool, a zone, a filter, a site, a feature, a ledge.
     Outline,
     /// Each name that points to something else in the file.
     Reference,
@@ -58,6 +86,22 @@ pub enum About {
     PositionPool,
     /// Each electrical item with each pool.
     ItemPool,
+    /// Each exit with each group that lives in the space of its pool.
+    ExitGroup,
+    /// Each ledge with each group that lives in the space of its pool.
+    LedgeGroup,
+    /// Each opening with each group that lives in the space of its pool.
+    OpeningGroup,
+    /// Each overflow with each group that lives in the space of its pool.
+    OverflowGroup,
+    /// Each intake with each group that lives in the space of its pool.
+    IntakeGroup,
+    /// Each stream with each group that lives in its space.
+    StreamGroup,
+    /// Each circuit with each pool it joins.
+    CircuitPool,
+    /// Each heater with the pool it heats.
+    HeaterPool,
 }
 
 impl About {

@@ -5,6 +5,7 @@ use haulout_quantity::si::{Length, Mass, Ratio};
 
 use crate::card::{FieldCard, Form, Role};
 use crate::compound::{List, Reference};
+use crate::design::feed::Feed;
 use crate::field::{Flag, Number, Text};
 use crate::reader::Reader;
 
@@ -64,6 +65,8 @@ pub struct Group {
     pub mass: Number<Mass>,
     /// Whether eggs are removed, so that no hatchlings are ever kept here.
     pub eggs_removed: Flag,
+    /// What the group is fed, kind by kind.
+    pub feeds: List<Feed>,
 }
 
 /// One measure at three times of life.
@@ -90,6 +93,7 @@ impl Group {
             total_length: r.object("total-length", "total length", |r| Sizes::read(r, &TOTAL_LENGTH)),
             mass: r.number("mass", &MASS),
             eggs_removed: r.flag("eggs-removed", "eggs removed", Role::Promise),
+            feeds: r.list("feeds", "feed", Feed::read),
         }
     }
 }

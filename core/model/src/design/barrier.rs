@@ -57,6 +57,20 @@ static FEATURE_KIND: ChoiceCard = ChoiceCard {
     default: None,
 };
 
+static DOOR_WIDTH: FieldCard =
+    FieldCard::quantity("width of the door", Dimension::LENGTH, Role::Decision, (0.2, 5.0), 0.01);
+static DOOR_OPENS: ChoiceCard = ChoiceCard {
+    what: "way the door opens",
+    role: Role::Decision,
+    options: &["in", "out", "sliding"],
+    default: None,
+};
+static DOOR_LOCK: ChoiceCard = ChoiceCard {
+    what: "lock of the door",
+    role: Role::Decision,
+    options: &["latch", "key", "two locks", "code"],
+    default: None,
+};
 /// A stretch of boundary.
 #[derive(Debug, Clone)]
 pub struct Barrier {
@@ -118,6 +132,12 @@ pub struct Door {
     pub lobby: Flag,
     /// Whether it closes by itself.
     pub self_closing: Flag,
+    /// Clear, open.
+    pub width: Number<Length>,
+    /// Seen from the keepers: in, towards the animals; an animal that stands behind it holds a door that opens in.
+    pub opens: Choice,
+    /// What keeps it shut.
+    pub lock: Choice,
 }
 
 impl Barrier {
@@ -161,6 +181,9 @@ impl Door {
             gap_under: r.number("gap-under", &UNDER),
             lobby: r.flag("lobby", "second door behind it", Role::Decision),
             self_closing: r.flag("self-closing", "closes by itself", Role::Promise),
+            width: r.number("width", &DOOR_WIDTH),
+            opens: r.choice("opens", &DOOR_OPENS),
+            lock: r.choice("lock", &DOOR_LOCK),
         }
     }
 }

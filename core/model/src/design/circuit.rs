@@ -1,11 +1,12 @@
 //! Water circuits: what they serve, the pump, the runs, the devices in line.
 
 use haulout_quantity::Dimension;
-use haulout_quantity::si::{Area, Length, Ratio, VolumeRate};
+use haulout_quantity::si::{Area, Length, Power, Ratio, VolumeRate};
 
-use crate::card::{FieldCard, Form, Role};
+use crate::card::{ChoiceCard, FieldCard, Form, Role};
 use crate::compound::{Curve, Level, Link, List, Reference};
-use crate::field::Number;
+use crate::design::returns::{Return, Valve};
+use crate::field::{Choice, Flag, Number};
 use crate::reader::Reader;
 
 static X: FieldCard = FieldCard::quantity("x", Dimension::LENGTH, Role::Decision, (-100.0, 100.0), 0.01);
@@ -51,6 +52,13 @@ static DIRTY: FieldCard =
 static FITTINGS: FieldCard =
     FieldCard::plain("fittings by kind", Role::Decision, (0.0, 50.0), 1.0).form(Form::Count);
 
+static ARRANGEMENT: ChoiceCard = ChoiceCard {
+    what: "arrangement of the pumps",
+    role: Role::Decision,
+    options: &["standby", "parallel", "series"],
+    default: None,
+};
+
 /// The fittings a run may count, with the names of the table of loss coefficients.
 pub const FITTING_NAMES: &[&str] = &[
     "elbow-90",
@@ -64,6 +72,58 @@ pub const FITTING_NAMES: &[&str] = &[
     "union",
 ];
 
+static CIRCUIT_CUT_OUT: FieldCard = FieldCard::quantity(
+    "level of the low-water cut-out",
+    Dimension::LENGTH,
+    Role::Decision,
+    (-6.0, 6.0),
+    0.005,
+);
+static INTAKE_KIND: ChoiceCard = ChoiceCard {
+    what: "kind of intake",
+    role: Role::Decision,
+    options: &["bottom", "side", "skimmer", "surface weir", "sump"],
+    default: None,
+};
+static INTAKE_GROSS_AREA: FieldCard =
+    FieldCard::quantity("gross area of the grille", Dimension::AREA, Role::Decision, (0.0005, 4.0), 0.001);
+static INTAKE_FACE: ChoiceCard = ChoiceCard {
+    what: "face of the grille",
+    role: Role::Decision,
+    options: &["flat", "domed", "long slot"],
+    default: None,
+};
+static INTAKE_THROAT: FieldCard =
+    FieldCard::quantity("height of the throat", Dimension::LENGTH, Role::Decision, (0.005, 0.5), 0.005);
+
+static PUMP_POWER: FieldCard =
+    FieldCard::quantity("power of the pump", Dimension::POWER, Role::Reading, (1.0, 20000.0), 5.0);
+static PUMP_EFFICIENCY: FieldCard =
+    FieldCard::plain("efficiency of the pump", Role::Reading, (0.0, 1.0), 0.01).form(Form::Share);
+static PUMP_HEAT_TO_WATER: FieldCard =
+    FieldCard::plain("share of its power that warms the water", Role::Given, (0.0, 1.0), 0.01)
+        .form(Form::Share);
+static RUN_SIDE: ChoiceCard = ChoiceCard {
+    what: "side of the pump",
+    role: Role::Decision,
+    options: &["suction", "delivery"],
+    default: None,
+};
+static RUN_MATERIAL: ChoiceCard = ChoiceCard {
+    what: "material of the run",
+    role: Role::Decision,
+    options: &["PE", "PVC-U", "smooth hose", "ribbed hose", "steel", "copper"],
+    default: None,
+};
+static RUN_HIGHEST: FieldCard =
+    FieldCard::quantity("highest point of the run", Dimension::LENGTH, Role::Decision, (-6.0, 6.0), 0.005);
+
+static DEVICE_KIND: ChoiceCard = ChoiceCard {
+    what: "kind of device",
+    role: Role::Decision,
+    options: &["screen", "UV clarifier", "heater", "pressure filter", "chiller", "flow meter", "other"],
+    default: None,
+};
 /// A water circuit.
 #[derive(Debug, Clone)]
 pub struct Circuit {
@@ -81,6 +141,16 @@ pub struct Circuit {
     pub intakes: List<Intake>,
     /// Height the water is lifted, surface to surface.
     pub static_head: Number<Length>,
+    /// The pool whose surface the water is lifted from; with "to" it takes the place of the static head.
+    pub from: Link,
+    /// The pool or filter whose surface it is lifted to, or the return it comes out of in the air.
+    pub to: Link,
+    /// Where the pump is stopped before it empties the pool over a split joint.
+    pub cut_out: Level,
+    /// Another pump, beside the first, behind it, or in reserve.
+    pub second_pump: SecondPump,
+    /// Where it gives its water back.
+    pub returns: List<Return>,
 }
 
 /// An intake with its grille.
@@ -102,6 +172,20 @@ pub struct Intake {
     pub partner: Link,
     /// The largest head that can act on a wholly blocked grille: of the pump at no flow, or the drop of a gravity sump.
     pub head: Number<Length>,
+    /// Where it takes its water; a sump is fed by fall, and no pump pulls at its grille.
+    pub kind: Choice,
+    /// The pipe run that begins at it; the first one when left out.
+    pub run: Link,
+    /// The whole face, bars included.
+    pub gross_area: Number<Area>,
+    /// A flat face can be sealed by a body, a dome cannot.
+    pub face: Choice,
+    /// Whether it can be taken off with a tool only.
+    pub tool: Flag,
+    /// Of a skimmer or weir: what swims over it has to find a way out.
+    pub throat: Number<Length>,
+    /// Whether an animal that got behind it finds a way out.
+    pub way_out: Flag,
 }
 
 /// A pump.
@@ -111,6 +195,23 @@ pub struct Pump {
     pub kind: Link,
     /// Head against flow.
     pub curve: Curve,
+    /// Electrical power it takes in at its duty.
+    pub power: Number<Power>,
+    /// Power in the water over electrical power, at its duty.
+    pub efficiency: Number<Ratio>,
+    /// All of it in a pump that stands in the water, little in one that an air stream cools.
+    pub heat_to_water: Number<Ratio>,
+    /// The item of the electrical list it is.
+    pub item: Link,
+}
+
+/// Another pump of the same circuit.
+#[derive(Debug, Clone)]
+pub struct SecondPump {
+    /// The pump, as the first one is stated.
+    pub pump: Pump,
+    /// How it stands to the first pump.
+    pub arrangement: Choice,
 }
 
 /// A pipe run.
@@ -132,6 +233,16 @@ pub struct Run {
     pub loss_coefficients: Number<Ratio>,
     /// Fittings by kind.
     pub fittings: List<(String, Number<Ratio>)>,
+    /// The runs whose water it takes on; the one before it in the list when left out, and "none" for one that begins at the intakes. Runs after the same one lie in parallel.
+    pub after: List<Reference>,
+    /// Before the pump or behind it.
+    pub side: Choice,
+    /// What it is made of.
+    pub material: Choice,
+    /// The top of the pipe where it is highest; what lies over the water runs back when the pump stops.
+    pub highest: Level,
+    /// Valves in it, each with its own loss.
+    pub valves: List<Valve>,
 }
 
 /// A device in line: screen, clarifier, heater.
@@ -145,6 +256,10 @@ pub struct Device {
     pub clean: Number<Length>,
     /// When due for cleaning.
     pub dirty: Number<Length>,
+    /// What it is.
+    pub kind: Choice,
+    /// The run it stands in; the whole flow passes it when left out.
+    pub run: Link,
 }
 
 impl Circuit {
@@ -157,6 +272,11 @@ impl Circuit {
             devices: r.list("devices", "devices in line", Device::read),
             intakes: r.list("intakes", "intakes", Intake::read),
             static_head: r.number("static-head", &STATIC_HEAD),
+            from: r.reference("from", "water the circuit draws from"),
+            to: r.reference("to", "where the circuit lifts to"),
+            cut_out: r.level("cut-out", &CIRCUIT_CUT_OUT),
+            second_pump: r.object("second-pump", "second pump", SecondPump::read),
+            returns: r.list("returns", "returns", Return::read),
         }
     }
 }
@@ -172,13 +292,33 @@ impl Intake {
             aperture: r.number("aperture", &APERTURE),
             partner: r.reference("partner", "partner intake"),
             head: r.number("head-available", &HEAD_AVAILABLE),
+            kind: r.choice("kind", &INTAKE_KIND),
+            run: r.reference("run", "run that begins there"),
+            gross_area: r.number("gross-area", &INTAKE_GROSS_AREA),
+            face: r.choice("face", &INTAKE_FACE),
+            tool: r.flag("tool", "taken off with a tool only", Role::Promise),
+            throat: r.number("throat", &INTAKE_THROAT),
+            way_out: r.flag("way-out", "way out behind it", Role::Decision),
         }
     }
 }
 
 impl Pump {
     fn read<R: Reader>(r: &mut R) -> Self {
-        Pump { kind: r.kind("pumps"), curve: r.curve("curve", "pump curve") }
+        Pump {
+            kind: r.kind("pumps"),
+            curve: r.curve("curve", "pump curve"),
+            power: r.number("power", &PUMP_POWER),
+            efficiency: r.number("efficiency", &PUMP_EFFICIENCY),
+            heat_to_water: r.number("heat-to-water", &PUMP_HEAT_TO_WATER),
+            item: r.reference("item", "electrical item it is"),
+        }
+    }
+}
+
+impl SecondPump {
+    fn read<R: Reader>(r: &mut R) -> Self {
+        SecondPump { pump: Pump::read(r), arrangement: r.choice("arrangement", &ARRANGEMENT) }
     }
 }
 
@@ -193,6 +333,11 @@ impl Run {
             ribbed: r.number("ribbed", &RIBBED),
             loss_coefficients: r.number("loss-coefficients", &K_SUM),
             fittings: r.counts("fittings", &FITTINGS, FITTING_NAMES),
+            after: r.references("after", "runs it follows"),
+            side: r.choice("side", &RUN_SIDE),
+            material: r.choice("material", &RUN_MATERIAL),
+            highest: r.level("highest", &RUN_HIGHEST),
+            valves: r.list("valves", "valves", Valve::read),
         }
     }
 }
@@ -204,6 +349,8 @@ impl Device {
             at_flow: r.number("at-flow", &AT_FLOW),
             clean: r.number("clean-loss", &CLEAN),
             dirty: r.number("dirty-loss", &DIRTY),
+            kind: r.choice("kind", &DEVICE_KIND),
+            run: r.reference("run", "run it stands in"),
         }
     }
 }

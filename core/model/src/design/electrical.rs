@@ -1,9 +1,9 @@
 //! Electrical items near water, the partitions between, and who classed the water as what.
 
 use haulout_quantity::Dimension;
-use haulout_quantity::si::{ElectricCurrent, ElectricPotential, Length};
+use haulout_quantity::si::{ElectricCurrent, ElectricPotential, Length, Power, Ratio};
 
-use crate::card::{ChoiceCard, FieldCard, Role};
+use crate::card::{ChoiceCard, FieldCard, Form, Role};
 use crate::compound::{Level, Link, List, Track};
 use crate::field::{Choice, Flag, Number, Text};
 use crate::reader::Reader;
@@ -83,6 +83,19 @@ static INGRESS: ChoiceCard = ChoiceCard {
     default: None,
 };
 
+static ITEM_POWER: FieldCard =
+    FieldCard::quantity("power of the item", Dimension::POWER, Role::Decision, (1.0, 100000.0), 1.0);
+static ITEM_SUPPORTS: FieldCard =
+    FieldCard::plain("supports that hold it", Role::Decision, (0.0, 20.0), 1.0).form(Form::Count);
+static ITEM_TO_COMBUSTIBLES: FieldCard =
+    FieldCard::quantity("distance to what burns", Dimension::LENGTH, Role::Decision, (0.0, 10.0), 0.01);
+static ITEM_ISOLATOR_AWAY: FieldCard = FieldCard::quantity(
+    "distance of its isolator from the water",
+    Dimension::LENGTH,
+    Role::Decision,
+    (0.0, 50.0),
+    0.1,
+);
 /// Electrical matters of the design.
 #[derive(Debug, Clone)]
 pub struct Electrical {
@@ -123,6 +136,18 @@ pub struct Item {
     pub submersed: Flag,
     /// The space it is in.
     pub space: Link,
+    /// Its rated power.
+    pub power: Number<Power>,
+    /// Independent supports, each able to carry it alone.
+    pub supports: Number<Ratio>,
+    /// From its hot face to the nearest plant, foam, timber or dust.
+    pub to_combustibles: Number<Length>,
+    /// Whether animals cannot touch it.
+    pub guarded: Flag,
+    /// The name of the protective device it is behind: what shares one goes out together.
+    pub behind: Text,
+    /// How far from the rim the switch stands that makes it dead.
+    pub isolator_away: Number<Length>,
 }
 
 /// A fixed insulating partition that a path has to go round.
@@ -164,6 +189,12 @@ impl Item {
             bonded: r.flag("bonded", "bonded", Role::Promise),
             submersed: r.flag("submersed", "under water on purpose", Role::Decision),
             space: r.reference("space", "space the item is in"),
+            power: r.number("power", &ITEM_POWER),
+            supports: r.number("supports", &ITEM_SUPPORTS),
+            to_combustibles: r.number("to-combustibles", &ITEM_TO_COMBUSTIBLES),
+            guarded: r.flag("guarded", "guarded against touch", Role::Promise),
+            behind: r.text("behind", "protective device it is behind"),
+            isolator_away: r.number("isolator-away", &ITEM_ISOLATOR_AWAY),
         }
     }
 }

@@ -1,16 +1,29 @@
 //! The parts of a design, one file a part; each file reads its part key by key.
 
+pub mod air;
 pub mod animal;
 pub mod barrier;
 pub mod basking;
 pub mod circuit;
 pub mod electrical;
+pub mod exit;
+pub mod feed;
+pub mod fill;
+pub mod filter;
 pub mod hall;
+pub mod heater;
+pub mod keeper;
+pub mod overflow;
 pub mod panel;
 pub mod pool;
 pub mod project;
+pub mod returns;
+pub mod stage;
+pub mod start_up;
+pub mod stream;
 pub mod variance;
 pub mod visitor;
+pub mod weir;
 
 use haulout_document::{Problem, Tree};
 
@@ -32,6 +45,12 @@ pub struct Design {
     pub pools: List<pool::Pool>,
     /// The water circuits.
     pub circuits: List<circuit::Circuit>,
+    /// Streams and falls.
+    pub streams: List<stream::Stream>,
+    /// Filters.
+    pub filters: List<filter::Filter>,
+    /// Heaters of the water.
+    pub heaters: List<heater::Heater>,
     /// Where animals bask.
     pub basking: List<basking::Basking>,
     /// Things to stand on and climb.
@@ -46,6 +65,10 @@ pub struct Design {
     pub electrical: electrical::Electrical,
     /// The visitors.
     pub visitors: visitor::Visitors,
+    /// What the keepers undertake.
+    pub keepers: keeper::Keepers,
+    /// How the animals come in.
+    pub start_up: start_up::StartUp,
     /// Shortfalls somebody has accepted.
     pub variances: List<variance::Variance>,
     /// Everything that has a name, every name that points to something, every stated number by its card.
@@ -62,6 +85,9 @@ impl Design {
             animals: r.list("animals", "animals", animal::Group::read),
             pools: r.list("pools", "pools", pool::Pool::read),
             circuits: r.list("circuits", "water circuits", circuit::Circuit::read),
+            streams: r.list("streams", "streams and falls", stream::Stream::read),
+            filters: r.list("filters", "filters", filter::Filter::read),
+            heaters: r.list("heaters", "heaters", heater::Heater::read),
             basking: r.list("basking", "basking sites", basking::Basking::read),
             features: r.list("features", "features", barrier::Feature::read),
             barriers: r.list("barriers", "barriers", barrier::Barrier::read),
@@ -69,50 +95,11 @@ impl Design {
             panels: r.list("panels", "viewing panels", panel::Panel::read),
             electrical: r.object("electrical", "electrical matters", electrical::Electrical::read),
             visitors: r.object("visitors", "visitors", visitor::Visitors::read),
+            keepers: r.object("keepers", "keepers", keeper::Keepers::read),
+            start_up: r.object("start-up", "start-up", start_up::StartUp::read),
             variances: r.list("variances", "variances", variance::Variance::read),
             directory: crate::directory::Directory::default(),
         }
-    }
-}
-
-impl Design {
-    /// The circuit an intake belongs to, by the intake's position in the order of the file.
-    pub fn circuit_of_intake(&self, intake: usize) -> Option<usize> {
-        let owners = self.circuits.items().iter().enumerate();
-        owners.flat_map(|(at, c)| c.intakes.items().iter().map(move |_| at)).nth(intake)
-    }
-
-    /// Every intake of every circuit, in the order of the file.
-    pub fn intakes(&self) -> impl Iterator<Item = &circuit::Intake> {
-        self.circuits.items().iter().flat_map(|c| c.intakes.items())
-    }
-
-    /// The level of a name such as `main.water` or `gallery.floor`.
-    pub fn level(&self, name: &str) -> Option<&crate::compound::Level> {
-        let (owner, level) = name.split_once('.')?;
-        let pool = self.pools.items().iter().find(|p| p.id == owner);
-        let zone = || self.pools.items().iter().flat_map(|p| p.zones.items()).find(|z| z.id == owner);
-        let space = || self.hall.spaces.items().iter().find(|s| s.id == owner);
-        match (pool, level) {
-            (Some(pool), "bed") => Some(&pool.bed),
-            (Some(pool), named) => pool.levels.named(named),
-            (None, "bed") => zone().map(|z| &z.bed),
-            (None, "floor") => space().map(|s| &s.floor_level),
-            _ => None,
-        }
-    }
-
-    /// The outline of what has this id: the hall, a space, a pool, a zone.
-    pub fn outline(&self, name: &str) -> Option<&crate::shape::ShapeField> {
-        if name == "hall" {
-            return Some(&self.hall.outline);
-        }
-        let space = self.hall.spaces.items().iter().find(|s| s.id == name).map(|s| &s.outline);
-        let pool = || self.pools.items().iter().find(|p| p.id == name).map(|p| &p.outline);
-        let zone = || {
-            self.pools.items().iter().flat_map(|p| p.zones.items()).find(|z| z.id == name).map(|z| &z.outline)
-        };
-        space.or_else(pool).or_else(zone)
     }
 }
 
