@@ -2,6 +2,7 @@
 //!
 //! A rule reads figures and limits and hands in a check; it never compares, and it touches no file and no clock.
 
+mod basking;
 mod containment;
 mod plumbing;
 mod power;
@@ -59,6 +60,18 @@ pub static RULES: &[&CompiledRule] = &[
     &power::underwater_luminaire_deep_enough::RULE,
     &power::voltage_of_submersed_equipment::RULE,
     &power::residual_current_on_every_circuit::RULE,
+    &basking::dry_room_for_all_baskers::RULE,
+    &basking::sites_for_the_group::RULE,
+    &basking::sites_apart::RULE,
+    &basking::site_stays_dry::RULE,
+    &basking::way_up_from_low_water::RULE,
+    &basking::way_up_not_too_steep::RULE,
+    &basking::surface_warm_enough::RULE,
+    &basking::surface_not_too_hot::RULE,
+    &basking::ultraviolet_where_it_is_warm::RULE,
+    &basking::float_carries_all::RULE,
+    &basking::float_edge_stays_dry::RULE,
+    &basking::surface_takes_claws::RULE,
 ];
 
 /// The compiled rules, ready for a ruleset.

@@ -5,6 +5,7 @@
 //! `libm`, so that every machine works out the same bytes.
 
 pub mod animal;
+pub mod buoyancy;
 pub mod containment;
 pub mod formula;
 pub mod geometry;

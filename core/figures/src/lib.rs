@@ -3,6 +3,7 @@
 //! Geometry, loops and searches belong here and in `calc`, never in rules.
 
 pub mod barrier;
+pub mod basking;
 pub mod circuit;
 pub mod group;
 pub mod intake;
@@ -82,4 +83,32 @@ pub static CATALOGUE: &[&dyn Catalogued] = &[
     &item::height::HEIGHT_OVER_RIM,
     &item::height::HEIGHT_OVER_WATER,
     &item::height::DEPTH_OF_TOP,
+    &basking::habit::BASKERS,
+    &basking::room::BODY_AREA,
+    &basking::room::AREA_NEEDED,
+    &basking::room::DRY_AREA_HERE,
+    &basking::room::AREA_NEEDED_HERE,
+    &basking::room::DRY_AREA_SHARED,
+    &basking::room::AREA_NEEDED_SHARED,
+    &basking::room::DRY_SITES,
+    &basking::room::BASKERS_HERE,
+    &basking::site::DRY_AREA,
+    &basking::site::OVER_HIGH,
+    &basking::site::OVER_LOW,
+    &basking::site::FOOT_DEPTH,
+    &basking::site::ACCESS_SLOPE,
+    &basking::site::NEAREST_SITE,
+    &basking::site::LONGEST_USER,
+    &basking::warmth::SURFACE_LOW,
+    &basking::warmth::SURFACE_HIGH,
+    &basking::warmth::UV_INDEX,
+    &basking::warmth::WANTED_LOW,
+    &basking::warmth::WANTED_HIGH,
+    &basking::warmth::UV_FROM,
+    &basking::warmth::UV_TO,
+    &basking::float::GROUP_MASS,
+    &basking::float::SITE_LOAD,
+    &basking::float::CARRIES,
+    &basking::float::LOAD_RATIO,
+    &basking::float::EDGE_HEIGHT,
 ];

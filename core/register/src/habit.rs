@@ -103,6 +103,24 @@ pub static HABITS: &[Habit] = &[
     quiet("physignathus-cocincinus", Build::Lizard).climbs(Recalled, KEEPERS).jumps(),
     quiet("paleosuchus-palpebrosus", Build::Crocodilian).climbs(Recalled, KEEPERS).hazardous(),
     quiet("nerodia-fasciata", Build::Snake).climbs(Recalled, KEEPERS),
+    quiet("mauremys-sinensis", Build::Turtle).climbs(Recalled, KEEPERS),
+    quiet("mauremys-leprosa", Build::Turtle).climbs(Recalled, KEEPERS),
+    quiet("pseudemys-nelsoni", Build::Turtle),
+    quiet("graptemys-ouachitensis", Build::Turtle),
+    quiet("malaclemys-terrapin", Build::Turtle),
+    quiet("siebenrockiella-crassicollis", Build::Turtle).climbs(Recalled, KEEPERS),
+    quiet("apalone-spinifera", Build::Turtle).digs(),
+    quiet("podocnemis-unifilis", Build::Turtle),
+    quiet("chelodina-expansa", Build::Turtle),
+    quiet("varanus-salvator", Build::Lizard).climbs(Recalled, KEEPERS).digs().hazardous(),
+    // Total length just over a metre, two and a half times the greatest snout-vent length on record.
+    quiet("varanus-mertensi", Build::Lizard).climbs(Recalled, KEEPERS).digs().hazardous(),
+    quiet("basiliscus-plumifrons", Build::Lizard).climbs(Recalled, KEEPERS).jumps(),
+    quiet("hydrosaurus-amboinensis", Build::Lizard).climbs(Recalled, KEEPERS).jumps(),
+    quiet("intellagama-lesueurii", Build::Lizard).climbs(Recalled, KEEPERS).jumps(),
+    quiet("shinisaurus-crocodilurus", Build::Lizard).climbs(Recalled, KEEPERS),
+    quiet("caiman-crocodilus", Build::Crocodilian).climbs(Recalled, KEEPERS).hazardous(),
+    quiet("natrix-tessellata", Build::Snake).climbs(Recalled, KEEPERS),
 ];
 
 impl Species {

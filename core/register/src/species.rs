@@ -39,6 +39,12 @@ pub const TRAITS: &[Trait] = &[
     Trait { name: "jumps", of: |s| s.habit().map(|h| &h.jumps) },
     Trait { name: "digs", of: |s| s.habit().map(|h| &h.digs) },
     Trait { name: "hazardous", of: |s| s.habit().map(|h| &h.hazardous) },
+    Trait { name: "basks", of: |s| s.bask().map(|b| &b.basks) },
+    Trait { name: "bask-low", of: |s| s.bask().and_then(|b| b.surface_low.as_ref()) },
+    Trait { name: "bask-high", of: |s| s.bask().and_then(|b| b.surface_high.as_ref()) },
+    Trait { name: "uv-low", of: |s| s.bask().and_then(|b| b.uv_low.as_ref()) },
+    Trait { name: "uv-high", of: |s| s.bask().and_then(|b| b.uv_high.as_ref()) },
+    Trait { name: "mass", of: |s| s.bask().and_then(|b| b.mass.as_ref()) },
 ];
 
 const AT: &str = "Austria, 2. Tierhaltungsverordnung, BGBl. II 486/2004, Annex 3 (water temperature, summer)";
@@ -189,6 +195,129 @@ pub static SPECIES: &[Species] = &[
         "Nerodia fasciata",
         "banded water snake",
         Some(vent(0.81, "Amniote life-history database (female, snout to vent)")),
+    ),
+    turtle(
+        "mauremys-sinensis",
+        "Mauremys sinensis",
+        "Chinese stripe-necked turtle",
+        carapace(0.24, GEIGER),
+        (None, None),
+    ),
+    turtle("mauremys-leprosa", "Mauremys leprosa", "Spanish terrapin", carapace(0.18, GEIGER), (None, None)),
+    turtle(
+        "pseudemys-nelsoni",
+        "Pseudemys nelsoni",
+        "Florida red-bellied cooter",
+        carapace(0.305, REPTTRAITS),
+        water(24.0, 30.0),
+    ),
+    turtle(
+        "graptemys-ouachitensis",
+        "Graptemys ouachitensis",
+        "Ouachita map turtle",
+        carapace(0.25, REPTTRAITS),
+        water(20.0, 28.0),
+    ),
+    turtle(
+        "malaclemys-terrapin",
+        "Malaclemys terrapin",
+        "diamondback terrapin",
+        carapace(0.19, REPTTRAITS),
+        (None, None),
+    ),
+    turtle(
+        "siebenrockiella-crassicollis",
+        "Siebenrockiella crassicollis",
+        "black marsh turtle",
+        carapace(0.20, REPTTRAITS),
+        (None, None),
+    ),
+    turtle(
+        "apalone-spinifera",
+        "Apalone spinifera",
+        "spiny softshell",
+        carapace(0.498, GEIGER),
+        (None, None),
+    ),
+    turtle(
+        "podocnemis-unifilis",
+        "Podocnemis unifilis",
+        "yellow-spotted river turtle",
+        carapace(0.45, REPTTRAITS),
+        (None, None),
+    ),
+    turtle(
+        "chelodina-expansa",
+        "Chelodina expansa",
+        "broad-shelled turtle",
+        carapace(0.50, REPTTRAITS),
+        (None, None),
+    ),
+    long(
+        "varanus-salvator",
+        "Varanus salvator",
+        "Asian water monitor",
+        Some(vent(
+            1.17,
+            "Meiri 2018, Traits of lizards of the world, doi 10.1111/geb.12773 (greatest snout-vent length)",
+        )),
+    ),
+    long(
+        "varanus-mertensi",
+        "Varanus mertensi",
+        "Mertens' water monitor",
+        Some(vent(
+            0.542,
+            "Meiri 2018, Traits of lizards of the world, doi 10.1111/geb.12773 (greatest snout-vent length)",
+        )),
+    ),
+    long(
+        "basiliscus-plumifrons",
+        "Basiliscus plumifrons",
+        "plumed basilisk",
+        Some(vent(
+            0.25,
+            "Meiri 2018, Traits of lizards of the world, doi 10.1111/geb.12773 (greatest snout-vent length)",
+        )),
+    ),
+    long(
+        "hydrosaurus-amboinensis",
+        "Hydrosaurus amboinensis",
+        "Amboina sailfin lizard",
+        Some(vent(
+            0.35,
+            "Meiri 2018, Traits of lizards of the world, doi 10.1111/geb.12773 (greatest snout-vent length)",
+        )),
+    ),
+    long(
+        "intellagama-lesueurii",
+        "Intellagama lesueurii",
+        "eastern water dragon",
+        Some(vent(
+            0.289,
+            "Meiri 2018, Traits of lizards of the world, doi 10.1111/geb.12773 (greatest snout-vent length)",
+        )),
+    ),
+    long(
+        "shinisaurus-crocodilurus",
+        "Shinisaurus crocodilurus",
+        "Chinese crocodile lizard",
+        Some(vent(
+            0.165,
+            "Meiri 2018, Traits of lizards of the world, doi 10.1111/geb.12773 (greatest snout-vent length)",
+        )),
+    ),
+    long(
+        "caiman-crocodilus",
+        "Caiman crocodilus",
+        "spectacled caiman",
+        Some(vent(0.96, "Amniote life-history database (male, snout to vent)")),
+    ),
+    long(
+        "natrix-tessellata",
+        "Natrix tessellata",
+        "dice snake",
+        Some(vent(0.979, "Oskyrko et al. 2024, ReptTraits, Sci. Data 11:243 (maximum snout-vent length)")),
     ),
 ];
 

@@ -30,6 +30,11 @@ impl Value {
         Value { what, value: value + 273.15, unit: "°C", dimension: Dimension::TEMPERATURE, basis, source }
     }
 
+    /// A mass in kilograms.
+    pub const fn kilograms(what: &'static str, value: f64, basis: Basis, source: &'static str) -> Self {
+        Value { what, value, unit: "kg", dimension: Dimension::MASS, basis, source }
+    }
+
     /// A number without dimension.
     pub const fn number(what: &'static str, value: f64, basis: Basis, source: &'static str) -> Self {
         Value { what, value, unit: "", dimension: Dimension::NUMBER, basis, source }

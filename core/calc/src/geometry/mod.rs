@@ -10,6 +10,7 @@
 //! [`inset`], which must give new outlines, use the overlay of the crate `geo`, and they put its
 //! corners back where the drawn sides really meet.
 
+mod apart;
 mod bed;
 mod combine;
 mod erosion;
@@ -26,6 +27,7 @@ mod strip;
 mod sweep;
 mod track;
 
+pub use apart::apart;
 pub use bed::{Bed, BedPiece, Edge};
 pub use combine::{join, less};
 pub use inset::inset;
