@@ -1,11 +1,13 @@
 //! Values that do not come from the design: species, and the table of authorities. Static tables, a source per value.
 
 mod authority;
+mod gait;
 mod habit;
 mod species;
 mod value;
 
 pub use authority::{AUTHORITIES, Authority, Matter};
+pub use gait::{GAITS, Gait};
 pub use habit::{Build, HABITS, Habit};
 pub use species::{SPECIES, Species, TRAITS, Trait, find, nearest};
 pub use value::Value;

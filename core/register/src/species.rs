@@ -39,6 +39,7 @@ pub const TRAITS: &[Trait] = &[
     Trait { name: "jumps", of: |s| s.habit().map(|h| &h.jumps) },
     Trait { name: "digs", of: |s| s.habit().map(|h| &h.digs) },
     Trait { name: "hazardous", of: |s| s.habit().map(|h| &h.hazardous) },
+    Trait { name: "walks-the-bed", of: |s| s.gait().map(|g| &g.walks_the_bed) },
 ];
 
 const AT: &str = "Austria, 2. Tierhaltungsverordnung, BGBl. II 486/2004, Annex 3 (water temperature, summer)";

@@ -19,7 +19,8 @@ pub(super) fn off(a: Point, b: Point, p: Point) -> Off {
     Off { along: px * dx + py * dy, before: dx * py - dy * px }
 }
 
-pub(super) fn plan(a: Point, b: Point) -> f64 {
+/// Distance of two points in plan, metres.
+pub fn plan(a: Point, b: Point) -> f64 {
     let (dx, dy) = (b[0] - a[0], b[1] - a[1]);
     (dx * dx + dy * dy).sqrt()
 }

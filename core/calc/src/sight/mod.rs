@@ -12,6 +12,7 @@ mod snell;
 #[cfg(test)]
 mod tests;
 
+pub use clear::plan as apart;
 pub use grid::{SAMPLES, places};
 pub use snell::{WATER, apparent_depth, below, deepest_within, passes};
 
