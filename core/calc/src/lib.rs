@@ -12,4 +12,5 @@ pub mod geometry;
 pub mod hydraulics;
 pub mod plausible;
 pub mod reach;
+pub mod sight;
 pub mod water;

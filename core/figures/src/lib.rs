@@ -12,9 +12,11 @@ mod level;
 mod outline;
 pub mod pool;
 pub mod setting_out;
+pub mod sight;
 mod species;
 mod table;
 mod terms;
+pub mod window;
 
 use haulout_sheet::Catalogued;
 
@@ -39,6 +41,29 @@ pub static CATALOGUE: &[&dyn Catalogued] = &[
     &pool::water::COOLEST,
     &pool::water::WARMEST,
     &pool::water::SEEING_DEPTH,
+    &sight::bed::BED_SEEN,
+    &sight::bed::BED_MADE_OUT,
+    &sight::bed::NEAREST_WAY,
+    &sight::bed::FARTHEST_WAY,
+    &sight::bed::WAY_TO_THE_DEEP,
+    &sight::bed::CLARITY_NEEDED,
+    &sight::bed::SEEN_DEPTH,
+    &sight::panel::DEEP_SEEN_THROUGH,
+    &sight::panel::SILL_UNDER_WATER,
+    &sight::pool::OUT_OF_SIGHT,
+    &sight::pool::DEEPEST_SEEN,
+    &window::body::COVER_DEPTH,
+    &window::body::RIGHTING_DEPTH,
+    &window::body::STANDING_REACH,
+    &window::body::RESTING_DEPTH,
+    &window::body::REFUGE_DEPTH,
+    &window::WINDOW_LOW,
+    &window::WINDOW_HIGH,
+    &window::WINDOW,
+    &window::shares::REST_SHARE,
+    &window::shares::REFUGE_SHARE,
+    &window::shares::RIGHTING_BAND,
+    &window::shares::IN_THE_WINDOW,
     &group::BODY_LENGTH,
     &group::BODY_HEIGHT,
     &group::ANIMALS,

@@ -70,6 +70,7 @@ const LEADS: &[(&str, Leads)] = &[
     ("groups", Leads::Lists(&["animals"])),
     ("barrier", Leads::Lists(&["barriers"])),
     ("partner", Leads::Lists(&["intakes"])),
+    ("let-into", Leads::Lists(&["guards", "barriers"])),
     ("serves", Leads::Lists(&["pools", "filters"])),
     ("from", Leads::Lists(&["pools", "filters"])),
     ("to", Leads::Lists(&["pools", "filters", "returns"])),

@@ -2,12 +2,14 @@
 
 mod authority;
 mod basking;
+mod gait;
 mod habit;
 mod species;
 mod value;
 
 pub use authority::{AUTHORITIES, Authority, Matter};
 pub use basking::{BASKERS, Bask};
+pub use gait::{GAITS, Gait};
 pub use habit::{Build, HABITS, Habit};
 pub use species::{SPECIES, Species, TRAITS, Trait, find, nearest};
 pub use value::Value;

@@ -45,6 +45,7 @@ pub const TRAITS: &[Trait] = &[
     Trait { name: "uv-low", of: |s| s.bask().and_then(|b| b.uv_low.as_ref()) },
     Trait { name: "uv-high", of: |s| s.bask().and_then(|b| b.uv_high.as_ref()) },
     Trait { name: "mass", of: |s| s.bask().and_then(|b| b.mass.as_ref()) },
+    Trait { name: "walks-the-bed", of: |s| s.gait().map(|g| &g.walks_the_bed) },
 ];
 
 const AT: &str = "Austria, 2. Tierhaltungsverordnung, BGBl. II 486/2004, Annex 3 (water temperature, summer)";

@@ -1,10 +1,10 @@
 //! The bed of a basin: the pool's own piece, and zones that lie over it in the order drawn.
 
-use super::Outline;
 use super::erosion::lay_eroded;
 use super::slope::Sums;
 use super::sound::{Unsound, finite, positive};
 use super::sweep::Sweep;
+use super::{Outline, Point};
 
 /// Levels and depths nearer than this are the same, metres: a difference of two levels as typed must
 /// not miss the depth as typed by a rounding.
@@ -139,6 +139,29 @@ impl Bed {
         (depth > 0.0).then_some(depth)
     }
 
+    /// Level of the bed at a place, metres: that of the last piece drawn over it; `None` beside the pool.
+    pub fn level_at(&self, place: Point) -> Option<f64> {
+        let within = |piece: &&Piece| piece.sight.outline.contains(place);
+        self.pieces.first().filter(within)?;
+        self.pieces.iter().rev().find(within).map(|piece| piece.level_at(place))
+    }
+
+    /// The sides of every piece, the pool's own first, as ends in metres.
+    pub fn sides(&self) -> impl Iterator<Item = (Point, Point)> + '_ {
+        self.pieces.iter().flat_map(|piece| piece.sight.outline.sides())
+    }
+
+    /// Whether no piece of it slopes.
+    pub fn is_stepped(&self) -> bool {
+        self.pieces.iter().all(|piece| piece.slope.is_none())
+    }
+
+    /// The outline of the pool.
+    pub fn pool(&self) -> &Outline {
+        // A bed is made of the pool's own piece and what lies over it.
+        &self.pieces[0].sight.outline
+    }
+
     /// The lowest level of the bed, metres.
     pub fn lowest(&self) -> f64 {
         let seen = self.pieces.iter().filter(|piece| piece.seen > OUT_OF_SIGHT);
@@ -218,6 +241,12 @@ impl Piece {
             let bank = sums.to(((at - from) * run).clamp(0.0, whole)) / run;
             self.seen * (at - from).max(0.0) - bank
         }
+    }
+
+    fn level_at(&self, place: Point) -> f64 {
+        let Some(Slope { from, run, .. }) = &self.slope else { return self.level };
+        let way = self.sight.outline.distance_to_side(place) / run;
+        if self.level < *from { (from - way).max(self.level) } else { (from + way).min(self.level) }
     }
 
     fn lowest(&self) -> f64 {

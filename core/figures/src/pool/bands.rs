@@ -30,7 +30,7 @@ static SHALLOW: Value = edge("shallowest working depth", 0.40);
 static WORKING: Value = edge("deepest working depth", 0.80);
 static ANY: Value = edge("deeper than any pool", 20.0);
 
-static BAND: Formula<(Arc<Bed>, Length, Length, Length), Area> = Formula {
+pub(crate) static BAND: Formula<(Arc<Bed>, Length, Length, Length), Area> = Formula {
     card: &FormulaCard {
         name: "plan area between two depths",
         result: "A_band",

@@ -10,7 +10,7 @@ use haulout_sheet::{Figure, FigureCard, Line};
 use super::pool;
 
 /// The part of the Secchi depth over which animals are still well seen.
-static CLEAR_SHARE: Value = Value::number(
+pub(crate) static CLEAR_SHARE: Value = Value::number(
     "share of the clarity over which animals are well seen",
     0.7,
     Basis::CommonPractice,

@@ -32,3 +32,22 @@ pub fn rim_and_liner(sheet: Sheet<'_>, at: Subject) -> Option<Known<(Line<Length
 fn is_stated(level: &Level) -> bool {
     matches!(level.state(), State::Given(_))
 }
+
+/// Top of the liner over the invert of the overflow, where a liner is stated.
+pub fn liner_over_overflow(sheet: Sheet<'_>, at: Subject) -> Option<Known<Line<Length>>> {
+    is_stated(&pool(sheet, at).levels.liner_top)
+        .then(|| over_overflow(sheet, at, &pool(sheet, at).levels.liner_top))
+}
+
+/// Rim over the invert of the overflow.
+///
+/// # Errors
+/// A gap where either is missing.
+pub fn rim_over_overflow(sheet: Sheet<'_>, at: Subject) -> Known<Line<Length>> {
+    over_overflow(sheet, at, &pool(sheet, at).levels.rim)
+}
+
+fn over_overflow(sheet: Sheet<'_>, at: Subject, level: &Level) -> Known<Line<Length>> {
+    let overflow = crate::level(sheet, &pool(sheet, at).levels.overflow);
+    sheet.work(&DIFFERENCE, (crate::level(sheet, level), overflow).all()?)
+}

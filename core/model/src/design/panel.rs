@@ -3,7 +3,7 @@
 use haulout_quantity::Dimension;
 
 use crate::card::{FieldCard, Role};
-use crate::compound::{Level, Link, Track};
+use crate::compound::{Level, Link, List, Reference, Track};
 use crate::reader::Reader;
 
 static SILL: FieldCard =
@@ -24,6 +24,8 @@ pub struct Panel {
     pub sill: Level,
     /// Upper edge.
     pub head: Level,
+    /// The guards and barriers it is let into: through it one sees past them.
+    pub let_into: List<Reference>,
 }
 
 impl Panel {
@@ -34,6 +36,7 @@ impl Panel {
             line: r.track("line", "wet face of the panel"),
             sill: r.level("sill", &SILL),
             head: r.level("head", &HEAD),
+            let_into: r.references("let-into", "guards and barriers the panel is let into"),
         }
     }
 }

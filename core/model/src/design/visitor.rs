@@ -12,6 +12,13 @@ static X: FieldCard = FieldCard::quantity("x", Dimension::LENGTH, Role::Decision
 static Y: FieldCard = FieldCard::quantity("y", Dimension::LENGTH, Role::Decision, (-100.0, 100.0), 0.01);
 static GUARD_TOP: FieldCard =
     FieldCard::quantity("top of the guard", Dimension::LENGTH, Role::Decision, (-5.0, 6.0), 0.01);
+static OPAQUE_TO: FieldCard = FieldCard::quantity(
+    "level up to which nobody sees through the guard",
+    Dimension::LENGTH,
+    Role::Decision,
+    (-5.0, 6.0),
+    0.01,
+);
 static STANDING: FieldCard =
     FieldCard::quantity("surface people stand on", Dimension::LENGTH, Role::Given, (-5.0, 5.0), 0.01);
 static BELOW: FieldCard =
@@ -47,6 +54,8 @@ pub struct Guard {
     pub opening: Number<Length>,
     /// Whether a child can climb it: horizontal rails, ledges.
     pub climbable: Flag,
+    /// Up to here nobody sees through it: the top of the masonry under the glass.
+    pub opaque_to: Level,
 }
 
 /// A place visitors look from.
@@ -83,6 +92,7 @@ impl Guard {
             below: r.level("below", &BELOW),
             opening: r.number("opening", &OPENING),
             climbable: r.flag("climbable", "climbable by a child", Role::Decision),
+            opaque_to: r.level("opaque-to", &OPAQUE_TO),
         }
     }
 }
