@@ -1,0 +1,121 @@
+//! The lines round water that the rules of the electrical family measure by: distances from the limits of the ruleset.
+
+use haulout_calc::geometry::{Outline, parallel};
+use haulout_engine::Ruleset;
+use haulout_sheet::Limit;
+
+use super::gather::Gathering;
+use super::plan::Offset;
+
+/// Pools with such lines; many pools have one hall full of them.
+const MOST_POOLS: usize = 24;
+/// Sides an outline may have for them.
+const MOST_SIDES: usize = 1_500;
+
+/// A line of a family: the limits that add up to its distance, and its words.
+pub(super) struct Ring {
+    pub(super) authority: &'static str,
+    pub(super) limits: &'static [(&'static str, &'static str)],
+    words: &'static str,
+    letters: &'static str,
+}
+
+const ZONE: &str = "mains-outside-zone-one";
+/// The class for which zone 2 is not drawn, as the rules have it.
+const NOT_ENTERED: &str = "fountain basin, nobody enters while energised";
+
+/// The lines, nearest first.
+pub(super) const RINGS: &[Ring] = &[
+    Ring { authority: "iec-702", limits: &[(ZONE, "zone-one")], words: "edge of zone 1", letters: "zone 1" },
+    Ring {
+        authority: "iec-702",
+        limits: &[(ZONE, "zone-one"), (ZONE, "zone-two")],
+        words: "edge of zone 2",
+        letters: "zone 2",
+    },
+    Ring {
+        authority: "nec-680",
+        limits: &[("equipment-five-feet-from-water", "least")],
+        words: "switches, equipment",
+        letters: "",
+    },
+    Ring {
+        authority: "nec-680",
+        limits: &[("receptacle-six-feet-from-water", "least")],
+        words: "receptacles",
+        letters: "",
+    },
+    Ring {
+        authority: "nec-680",
+        limits: &[("residual-current-protection", "others")],
+        words: "protected outlets",
+        letters: "",
+    },
+    Ring {
+        authority: "nec-680",
+        limits: &[("residual-current-protection", "sockets")],
+        words: "protected sockets, pumps",
+        letters: "",
+    },
+];
+
+impl Gathering<'_> {
+    /// The lines of the families the design is held to, round the rim of every pool.
+    pub(super) fn near_water(&mut self, ruleset: &Ruleset) {
+        let design = self.design();
+        let held = |ring: &&Ring| {
+            design.project.held_to.electrical.items().iter().any(|r| r.name() == ring.authority)
+        };
+        let rings: Vec<&Ring> = RINGS.iter().filter(held).collect();
+        let classed = design.electrical.classed.word();
+        if rings.is_empty() || self.plan.basins.is_empty() {
+            return;
+        }
+        if classed == Some("other water") {
+            self.lacking::<()>("zones round water", "it is classed as other water, which has none");
+            return;
+        }
+        let rims = self.rims();
+        let mut rank = 0;
+        for ring in rings {
+            if ring.letters == "zone 2" && classed == Some(NOT_ENTERED) {
+                self.lacking::<()>("zone 2", "a fountain that nobody enters is taken to have none");
+                continue;
+            }
+            self.ring(ring, ruleset, &rims, rank);
+            rank += 1;
+        }
+    }
+
+    fn rims(&mut self) -> Vec<Outline> {
+        let all: Vec<Outline> = self.plan.basins.iter().map(|b| b.outline.clone()).collect();
+        let count = all.len();
+        let few = all.into_iter().filter(|o| o.sides().count() <= MOST_SIDES).take(MOST_POOLS);
+        let rims: Vec<Outline> = few.collect();
+        if rims.len() < count {
+            let why = format!("{} pools are too many or too finely drawn for them", count - rims.len());
+            self.lacking::<()>("zones round water", &why);
+        }
+        rims
+    }
+
+    fn ring(&mut self, ring: &Ring, ruleset: &Ruleset, rims: &[Outline], rank: usize) {
+        let value =
+            |(rule, name): &(&str, &str)| limit(ruleset, rule, name).map(|l| ruleset.limits.value(l).value);
+        let Some(by) = ring.limits.iter().map(value).sum::<Option<f64>>() else {
+            self.lacking::<()>(ring.words, "the rule that measures it does not take part");
+            return;
+        };
+        let outlines: Vec<Outline> = rims.iter().filter_map(|rim| parallel(rim, by).ok()).collect();
+        let distance = self.tongue.length(by);
+        let letters = format!("{} {distance}", ring.letters).trim_start().to_owned();
+        let words = format!("{}, {distance} from the rim", ring.words);
+        self.plan.offsets.push(Offset { by, words, letters, rank, outlines });
+    }
+}
+
+/// A limit of a rule that takes part.
+pub(super) fn limit<'r>(ruleset: &'r Ruleset, rule: &str, name: &str) -> Option<&'r Limit> {
+    let rule = &ruleset.rules[ruleset.position(rule)?];
+    rule.limits.iter().copied().find(|l| l.name == name)
+}
