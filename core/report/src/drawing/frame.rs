@@ -75,6 +75,13 @@ impl Frame {
         [centre[0] + self.mm(place[0] - self.middle[0]), centre[1] - self.mm(place[1] - self.middle[1])]
     }
 
+    /// The place in metres of a place on paper.
+    pub(super) fn metres(&self, mm: Mm) -> Point {
+        let centre = [0, 1].map(|i| 0.5 * (PLAN.from[i] + PLAN.to[i]));
+        let metres = |mm: f64| mm * self.scale / 1000.0;
+        [self.middle[0] + metres(mm[0] - centre[0]), self.middle[1] - metres(mm[1] - centre[1])]
+    }
+
     /// The rings of an outline on paper.
     pub(super) fn rings(&self, outline: &Outline) -> Vec<Vec<Mm>> {
         outline.rings().map(|ring| ring.iter().map(|p| self.at(*p)).collect()).collect()
@@ -114,5 +121,7 @@ mod tests {
         let frame = fitting(12.0, 7.6);
         let ([x0, y0], [x1, y1]) = (frame.at([0.0, 0.0]), frame.at([12.0, 7.6]));
         assert!((x1 - x0 - 240.0).abs() < 1e-9 && (y0 - y1 - 152.0).abs() < 1e-9);
+        let back = frame.metres([x1, y1]);
+        assert!((back[0] - 12.0).abs() < 1e-9 && (back[1] - 7.6).abs() < 1e-9);
     }
 }

@@ -38,11 +38,12 @@ impl Spread {
 /// The cells.
 pub(super) struct Ground {
     cells: Vec<u32>,
+    water: Vec<bool>,
 }
 
 impl Ground {
     pub(super) fn new() -> Self {
-        Ground { cells: vec![0; WIDE * HIGH] }
+        Ground { cells: vec![0; WIDE * HIGH], water: vec![false; WIDE * HIGH] }
     }
 
     /// Adds a weight along a line.
@@ -61,8 +62,21 @@ impl Ground {
         }
     }
 
+    /// Notes where there is water: letters of what stands at its edge keep off it.
+    pub(super) fn flood(&mut self, from: Mm, to: Mm, wet: impl Fn(Mm) -> bool) {
+        let spread = Spread {
+            middle: [0, 1].map(|i| 0.5 * (from[i] + to[i])),
+            size: [0, 1].map(|i| (to[i] - from[i]).abs()),
+        };
+        for cell in cells(spread) {
+            let place = [(cell % WIDE) as f64, (cell / WIDE) as f64];
+            let place = [0, 1].map(|i| PLAN.from[i] + CELL * (place[i] + 0.5));
+            self.water[cell] |= wet(place);
+        }
+    }
+
     /// What a box would cost; none where letters are or the sheet ends.
-    fn cost(&self, spread: Spread) -> Option<f64> {
+    fn cost(&self, spread: Spread, shore: Shore) -> Option<f64> {
         let (corner, size) = (spread.corner(), spread.size);
         let fits = (0..2).all(|i| corner[i] >= PLAN.from[i] + 1.5 && corner[i] + size[i] <= PLAN.to[i] - 1.5);
         let mut sum = 0;
@@ -70,7 +84,7 @@ impl Ground {
             if self.cells[cell] >= TAKEN {
                 return None;
             }
-            sum += self.cells[cell];
+            sum += self.cells[cell] + u32::from(shore == Shore::Dry && self.water[cell]);
         }
         fits.then_some(f64::from(sum))
     }
@@ -81,26 +95,58 @@ impl Ground {
         steps(a, b).map(one).sum()
     }
 
-    /// Room for a box of a size near a place, and whether a leader has to say what it belongs to; it is taken. `within`
-    /// are places where it needs none.
-    pub(super) fn room(&mut self, at: Mm, size: Mm, within: &[Mm], least: f64) -> Option<(Spread, Led)> {
-        let inside = within.iter().map(|p| (Spread { middle: *p, size }, Led::No));
-        let beside = RINGS.iter().filter(|r| **r >= least).flat_map(|r| around(at, size, *r));
+    /// Room for a box, and whether a leader has to say what it belongs to; it is taken.
+    pub(super) fn room(&mut self, wish: &Wish<'_>) -> Option<(Spread, Led)> {
+        let (at, size) = (wish.at, wish.size);
+        let inside = wish.within.iter().map(|p| (Spread { middle: *p, size }, Led::No));
+        let beside = RINGS.iter().filter(|r| **r >= wish.least).flat_map(|r| around(at, size, *r));
         let cost = |(spread, led): &(Spread, Led)| {
             let near = spread.nearest(at);
-            let far = length(near, at);
-            let leader = if *led == Led::Yes { 2.0 + self.leader_cost(near, at) } else { 0.0 };
-            let own = if *led == Led::Yes { far } else { 0.08 * length(spread.middle, at) };
-            Some(self.cost(*spread)? * 0.5 + own + leader)
+            let own = match led {
+                Led::No => 0.08 * length(spread.middle, at),
+                Led::Yes => length(near, at) + 2.0 + self.leader_cost(near, short_of(near, at, wish.clear)),
+            };
+            Some(self.cost(*spread, wish.shore)? * 0.5 + own)
         };
         let priced = inside.chain(beside).filter_map(|option| Some((cost(&option)?, option)));
         let (_, (spread, led)) = priced.min_by(|a, b| a.0.total_cmp(&b.0))?;
         self.take(spread);
         if led == Led::Yes {
-            self.line(spread.nearest(at), at, LEADER);
+            self.line(spread.nearest(at), short_of(spread.nearest(at), at, wish.clear), LEADER);
         }
         Some((spread, led))
     }
+}
+
+/// What letters or balloons ask for.
+pub(super) struct Wish<'w> {
+    /// The place they are about.
+    pub(super) at: Mm,
+    /// The box they fill.
+    pub(super) size: Mm,
+    /// Middles where they need no leader.
+    pub(super) within: &'w [Mm],
+    /// Nearer than this they may not stand beside the place.
+    pub(super) least: f64,
+    /// Whether they may stand on water.
+    pub(super) shore: Shore,
+    /// A leader ends so far from the place: at the edge of a symbol.
+    pub(super) clear: f64,
+}
+
+/// The end of a leader that stops so far before a place.
+pub(super) fn short_of(from: Mm, to: Mm, clear: f64) -> Mm {
+    let share = (1.0 - clear / length(from, to).max(clear.max(1e-9))).max(0.0);
+    [0, 1].map(|i| from[i] + (to[i] - from[i]) * share)
+}
+
+/// Whether letters may stand on water.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Shore {
+    /// They had better not.
+    Dry,
+    /// They may.
+    Wet,
 }
 
 /// Whether a leader leads from letters to what they belong to.
@@ -150,14 +196,18 @@ fn cells(spread: Spread) -> impl Iterator<Item = usize> {
 
 #[cfg(test)]
 mod tests {
-    use super::{Ground, Led, Spread};
+    use super::{Ground, Led, Shore, Spread, Wish};
+
+    fn wish(at: [f64; 2], within: &[[f64; 2]]) -> Wish<'_> {
+        Wish { at, size: [20.0, 3.0], within, least: 0.0, shore: Shore::Wet, clear: 0.0 }
+    }
 
     #[test]
     fn letters_never_stand_on_letters() {
         let mut ground = Ground::new();
         let mut placed: Vec<Spread> = Vec::new();
         for _ in 0..40 {
-            let Some((spread, _)) = ground.room([160.0, 120.0], [20.0, 3.0], &[[160.0, 120.0]], 0.0) else {
+            let Some((spread, _)) = ground.room(&wish([160.0, 120.0], &[[160.0, 120.0]])) else {
                 continue;
             };
             for other in &placed {
@@ -173,8 +223,17 @@ mod tests {
     #[test]
     fn the_middle_is_taken_first_and_needs_no_leader() {
         let mut ground = Ground::new();
-        let first = ground.room([160.0, 120.0], [20.0, 3.0], &[[160.0, 120.0]], 0.0).expect("room");
+        let first = ground.room(&wish([160.0, 120.0], &[[160.0, 120.0]])).expect("room");
         assert_eq!(first, (Spread { middle: [160.0, 120.0], size: [20.0, 3.0] }, Led::No));
-        assert!(ground.room([1e9, 120.0], [20.0, 3.0], &[], 0.0).is_none());
+        assert!(ground.room(&wish([1e9, 120.0], &[])).is_none());
+    }
+
+    #[test]
+    fn what_stands_at_the_edge_keeps_off_the_water() {
+        let mut ground = Ground::new();
+        ground.flood([100.0, 60.0], [220.0, 120.0], |_| true);
+        let dry = Wish { shore: Shore::Dry, ..wish([160.0, 119.0], &[]) };
+        let (spread, _) = ground.room(&dry).expect("room");
+        assert!(spread.middle[1] - 1.5 >= 119.9, "{spread:?}");
     }
 }

@@ -28,14 +28,18 @@ pub(super) fn keynotes(plan: &Plan, ruleset: &Ruleset, answers: &[Told]) -> Vec<
     let places = plan.places();
     let one = |(at, told): (usize, &&Told)| {
         let card = &ruleset.rules[told.rule].card;
-        let place = parts(&told.subject).find_map(|id| places.get(id).copied());
+        let found = parts(&told.subject).find_map(|id| Some((id, *places.get(id)?)));
         let about = told.subject.replace('+', " with ");
-        let about = if place.is_some() { about } else { format!("{about} (no place in plan)") };
+        let about = match found.map(|(id, _)| plan.aliases.get(id)) {
+            None => format!("{about} (no place in plan)"),
+            Some(Some(stand_in)) => format!("{about}, shown at {stand_in}"),
+            Some(None) => about,
+        };
         let by = told.numbers.as_ref().map(|n| {
             format!("has {}, asks {}, short by {}", n.printed.have, n.printed.asks, n.printed.margin)
         });
         let lines = [Some(card.title.to_string()), Some(about), by].into_iter().flatten().collect();
-        Keynote { number: at + 1, lines, at: place }
+        Keynote { number: at + 1, lines, at: found.map(|(_, at)| at) }
     };
     ranked(ruleset, answers).iter().enumerate().map(one).collect()
 }

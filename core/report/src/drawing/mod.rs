@@ -7,6 +7,7 @@ mod frame;
 mod gather;
 mod ground;
 mod keynotes;
+mod labels;
 mod letters;
 mod near_water;
 mod plan;
@@ -18,9 +19,6 @@ mod style;
 mod svg;
 mod title;
 mod words;
-
-#[cfg(test)]
-mod tests;
 
 use std::collections::BTreeSet;
 
@@ -133,6 +131,6 @@ fn lists(design: &Design, plan: &Plan) -> Vec<Listed> {
     let not_drawn = plan.not_drawn.iter().map(|line| format!("not drawn: {line}")).collect();
     vec![
         Listed { heading: "Without a place in plan", items },
-        Listed { heading: "Not drawn", items: not_drawn },
+        Listed { heading: "Left off", items: not_drawn },
     ]
 }

@@ -1,6 +1,6 @@
 //! The lines round water that the rules of the electrical family measure by: distances from the limits of the ruleset.
 
-use haulout_calc::geometry::{Outline, parallel};
+use haulout_calc::geometry::{Outline, join, parallel};
 use haulout_engine::Ruleset;
 use haulout_sheet::Limit;
 
@@ -26,17 +26,17 @@ const NOT_ENTERED: &str = "fountain basin, nobody enters while energised";
 
 /// The lines, nearest first.
 pub(super) const RINGS: &[Ring] = &[
-    Ring { authority: "iec-702", limits: &[(ZONE, "zone-one")], words: "edge of zone 1", letters: "zone 1" },
+    Ring { authority: "iec-702", limits: &[(ZONE, "zone-one")], words: "zone 1", letters: "zone 1" },
     Ring {
         authority: "iec-702",
         limits: &[(ZONE, "zone-one"), (ZONE, "zone-two")],
-        words: "edge of zone 2",
+        words: "zone 2",
         letters: "zone 2",
     },
     Ring {
         authority: "nec-680",
         limits: &[("equipment-five-feet-from-water", "least")],
-        words: "switches, equipment",
+        words: "equipment",
         letters: "",
     },
     Ring {
@@ -48,13 +48,13 @@ pub(super) const RINGS: &[Ring] = &[
     Ring {
         authority: "nec-680",
         limits: &[("residual-current-protection", "others")],
-        words: "protected outlets",
+        words: "GFCI outlets",
         letters: "",
     },
     Ring {
         authority: "nec-680",
         limits: &[("residual-current-protection", "sockets")],
-        words: "protected sockets, pumps",
+        words: "GFCI sockets",
         letters: "",
     },
 ];
@@ -109,8 +109,10 @@ impl Gathering<'_> {
         let outlines: Vec<Outline> = rims.iter().filter_map(|rim| parallel(rim, by).ok()).collect();
         let distance = self.tongue.length(by);
         let letters = format!("{} {distance}", ring.letters).trim_start().to_owned();
-        let words = format!("{}, {distance} from the rim", ring.words);
-        self.plan.offsets.push(Offset { by, words, letters, rank, outlines });
+        let words = format!("{}, {distance} off rim", ring.words);
+        // Pools near each other have one line round them all.
+        let outlines = join(&outlines).map_or(outlines, |joined| vec![joined]);
+        self.plan.offsets.push(Offset { words, letters, rank, outlines });
     }
 }
 
@@ -118,4 +120,24 @@ impl Gathering<'_> {
 pub(super) fn limit<'r>(ruleset: &'r Ruleset, rule: &str, name: &str) -> Option<&'r Limit> {
     let rule = &ruleset.rules[ruleset.position(rule)?];
     rule.limits.iter().copied().find(|l| l.name == name)
+}
+
+#[cfg(test)]
+mod tests {
+    use haulout_engine::Ruleset;
+
+    use super::{RINGS, limit};
+
+    /// 2.0 m and 3.5 m: IEC 60364-7-702:2010 zones 1 and 2; 5, 6, 10 and 20 ft: NFPA 70 (2020) article 680, as the sources
+    /// of the rules' limits have them.
+    #[test]
+    fn the_rules_have_the_limits_that_the_lines_are_drawn_by() {
+        let ruleset = Ruleset::new(haulout_rules::built_in());
+        let far = |ring: &super::Ring| -> f64 {
+            let one = |(rule, name): &(&str, &str)| limit(&ruleset, rule, name).map_or(f64::NAN, |l| l.value);
+            ring.limits.iter().map(one).sum()
+        };
+        let found: Vec<f64> = RINGS.iter().map(far).collect();
+        assert_eq!(found, [2.0, 3.5, 5.0 * 0.3048, 6.0 * 0.3048, 10.0 * 0.3048, 20.0 * 0.3048]);
+    }
 }

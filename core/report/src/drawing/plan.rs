@@ -95,7 +95,6 @@ pub(super) struct Spot {
 /// A line at a distance from the water.
 #[derive(Debug, Clone)]
 pub(super) struct Offset {
-    pub(super) by: f64,
     /// What it is, for the legend.
     pub(super) words: String,
     /// On the line itself.

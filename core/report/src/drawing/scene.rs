@@ -4,7 +4,7 @@ use haulout_calc::geometry::{Outline, parallel};
 use haulout_quantity::System;
 
 use super::frame::{Frame, PLAN};
-use super::plan::{Basin, Offset, Piece, Plan, RegionKind, Spot, SpotKind, TrackKind};
+use super::plan::{Basin, Piece, Plan, RegionKind, Spot, SpotKind, TrackKind};
 use super::style::{Fill, Stroke, TINTS};
 use super::svg::{Anchor, Mm, Svg, Weight, closed_path, open_path, width};
 use super::words::Tongue;
@@ -157,27 +157,7 @@ fn zones(plan: &Plan, frame: &Frame, svg: &mut Svg) {
     if plan.hall.is_some() {
         svg.end();
     }
-    for offset in &plan.offsets {
-        zone_letters(offset, plan, frame, svg);
-    }
     svg.end();
-}
-
-/// The distance stands on the line, once, where it runs within the hall.
-fn zone_letters(offset: &Offset, plan: &Plan, frame: &Frame, svg: &mut Svg) {
-    let inside = |p: &&[f64; 2]| {
-        frame.shows(**p)
-            && plan
-                .hall
-                .as_ref()
-                .is_none_or(|h| h.contains(**p) && h.distance_to_side(**p) * 1000.0 > 4.0 * frame.scale)
-    };
-    let corners = offset.outlines.iter().flat_map(|o| o.rings().flatten());
-    let best = corners.filter(inside).max_by(|a, b| a[0].total_cmp(&b[0]).then(a[1].total_cmp(&b[1])));
-    let Some(place) = best else { return };
-    let ([x, y], wide) = (frame.at(*place), width(&offset.letters, 2.2));
-    svg.rectangle([x - 0.5 * wide, y - 1.3], [wide, 2.6], Fill::PAPER, Stroke::NONE);
-    svg.text([x, y + 0.8], 2.2, Anchor::Middle, Weight::Plain, &offset.letters);
 }
 
 pub(super) fn track_stroke(kind: TrackKind) -> Stroke {

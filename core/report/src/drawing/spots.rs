@@ -93,5 +93,5 @@ fn place_of_door(plan: &Plan, door: &Door, barrier: &str, others: usize) -> Opti
     let pieces: Vec<&[Point]> = line.windows(2).take(200).collect();
     let nearest = pieces.into_iter().min_by(|a, b| far(a).total_cmp(&far(b)))?;
     // Several doors must not lie upon each other; where along the barrier they are nobody has said.
-    Some(along(nearest, [0.5, 0.3, 0.7, 0.4, 0.6][others % 5]))
+    Some(along(nearest, [0.6, 0.3, 0.75, 0.2, 0.4][others % 5]))
 }

@@ -54,10 +54,10 @@ impl Stroke {
     pub(super) const REACH: Stroke = stroke("#8a1c1c", 0.25, "2 1");
     /// Of the lines round water, nearest first.
     pub(super) const ZONES: [Stroke; 4] = [
-        stroke("#8a1c1c", 0.35, "8 1.5 1 1.5"),
-        stroke("#8a1c1c", 0.35, "8 1.5 1 1.5 1 1.5"),
-        stroke("#8a1c1c", 0.35, "8 1.5 1 1.5 1 1.5 1 1.5"),
-        stroke("#8a1c1c", 0.35, "12 4"),
+        stroke("#8a1c1c", 0.35, "4 0.9 0.9 0.9"),
+        stroke("#8a1c1c", 0.35, "4 0.9 0.9 0.9 0.9 0.9"),
+        stroke("#8a1c1c", 0.35, "4 0.9 0.9 0.9 0.9 0.9 0.9 0.9"),
+        stroke("#8a1c1c", 0.35, "3.2 1.4"),
     ];
 
     pub(super) fn markup(self) -> String {

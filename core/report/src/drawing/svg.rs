@@ -10,15 +10,13 @@ pub(super) type Mm = [f64; 2];
 /// Nothing is drawn farther out than this: whatever lies there is cut off by the frame anyway.
 const FARTHEST: f64 = 20_000.0;
 
-/// Which end or middle of a text its place is.
+/// Which part of a text its place is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum Anchor {
     /// The text begins there.
     Start,
     /// Its middle is there.
     Middle,
-    /// It ends there.
-    End,
 }
 
 /// An SVG under way.
@@ -109,7 +107,6 @@ impl Svg {
         let anchor = match anchor {
             Anchor::Start => "",
             Anchor::Middle => " text-anchor=\"middle\"",
-            Anchor::End => " text-anchor=\"end\"",
         };
         let weight = match bold {
             Weight::Plain => "",

@@ -23,6 +23,7 @@ impl Tongue {
     /// A length: to a centimetre, a millimetre or a sixteenth of an inch.
     pub(super) fn length(self, si: f64) -> String {
         match self.system() {
+            System::Us if si == 0.0 => "0 ft".to_owned(),
             System::Us => print_feet_and_inches(si),
             _ => self.decimal(si),
         }
