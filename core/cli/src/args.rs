@@ -50,6 +50,23 @@ pub(crate) enum Job {
         #[arg(long = "as", value_enum, default_value_t = Form::Terminal)]
         form: Form,
     },
+    /// Draw the plan of a design to scale, with a numbered keynote at the place of every shortfall (SVG, ISO A3).
+    Drawing {
+        /// The design.
+        design: PathBuf,
+        /// Write the drawing to this file instead of printing it; an older one is overwritten.
+        #[arg(long, value_name = "FILE")]
+        out: Option<PathBuf>,
+        /// Hold the design to this stage instead of its own.
+        #[arg(long, value_enum)]
+        stage: Option<StageWord>,
+        /// The day variances are judged on, such as 2026-11-25; today if left out.
+        #[arg(long, value_parser = day)]
+        on: Option<String>,
+        /// A folder of house rules (.rhai files) to hold the design to as well; may be given several times.
+        #[arg(long, value_name = "DIR")]
+        annex: Vec<PathBuf>,
+    },
     /// List the rules, or show the manual page of one.
     Rulebook {
         /// The rule.

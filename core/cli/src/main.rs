@@ -9,6 +9,7 @@
 mod annex;
 mod args;
 mod document;
+mod drawing;
 mod files;
 mod run;
 mod sheet;

@@ -14,6 +14,7 @@ use rayon::prelude::*;
 use crate::annex;
 use crate::args::{Args, Form, Job};
 use crate::document::Document;
+use crate::drawing::draw;
 use crate::files::{File, Found, digest, find, today};
 use crate::sheet::sheet;
 
@@ -42,6 +43,10 @@ pub(crate) fn run(args: &Args) -> Outcome {
         }
         Job::Sheet { path, figure, subject, form } => {
             sheet(path, figure.as_deref(), subject.as_deref(), *form)
+        }
+        Job::Drawing { design, out, stage, on, annex } => {
+            let options = Options { stage: stage.map(|s| s.stage()), on: on.clone().unwrap_or_else(today) };
+            draw(design, out.as_deref(), annex, &options)
         }
         Job::Rulebook { id, form } => rulebook(id.as_deref(), *form),
         Job::Schema { name } => match haulout_schemas::by_name(name) {

@@ -1,5 +1,6 @@
 //! Answers and documents made into what people and programs read. Plain data in, text out.
 
+pub mod drawing;
 mod figured;
 mod handler;
 pub mod json;

@@ -47,8 +47,7 @@ pub struct Subject<'p> {
 /// The page.
 pub fn page(subject: &Subject<'_>, layout: Layout) -> String {
     let mut out = heading(subject, layout);
-    let mut short: Vec<&Told> = subject.answers.iter().filter(|a| a.outcome == Outcome::Short).collect();
-    short.sort_by(|a, b| rank(subject.ruleset, a).total_cmp_with(&rank(subject.ruleset, b)));
+    let short = ranked(subject.ruleset, subject.answers);
     let mut group: Option<Consequence> = None;
     for (at, told) in short.iter().enumerate() {
         let consequence = subject.ruleset.rules[told.rule].card.consequence;
@@ -64,6 +63,13 @@ pub fn page(subject: &Subject<'_>, layout: Layout) -> String {
     }
     out.push_str(&schedule(subject, layout.width));
     out
+}
+
+/// What falls short, gravest first: the order in which the page and the keynotes of the drawing are numbered.
+pub(crate) fn ranked<'a>(ruleset: &Ruleset, answers: &'a [Told]) -> Vec<&'a Told> {
+    let mut short: Vec<&Told> = answers.iter().filter(|a| a.outcome == Outcome::Short).collect();
+    short.sort_by(|a, b| rank(ruleset, a).total_cmp_with(&rank(ruleset, b)));
+    short
 }
 
 /// The page of a document that could not be reviewed.

@@ -92,7 +92,27 @@ impl Sight {
     }
 }
 
+/// A piece of bed as it came to lie: what a drawing of the bed is made from.
+#[derive(Debug, Clone, Copy)]
+pub struct Laid<'b> {
+    /// Where it lies, parts hidden under later pieces included.
+    pub outline: &'b Outline,
+    /// Its level over the datum, metres.
+    pub level: f64,
+    /// For sloped sides: the level they start from, and horizontal metres for one metre of height.
+    pub slope: Option<(f64, f64)>,
+}
+
 impl Bed {
+    /// The pieces in the order drawn, the pool's own first.
+    pub fn pieces(&self) -> impl Iterator<Item = Laid<'_>> {
+        self.pieces.iter().map(|piece| Laid {
+            outline: &piece.sight.outline,
+            level: piece.level,
+            slope: piece.slope.as_ref().map(|slope| (slope.from, slope.run)),
+        })
+    }
+
     /// The bed of a pool whose top stands at `rim`, with zones in the order drawn.
     ///
     /// # Errors
