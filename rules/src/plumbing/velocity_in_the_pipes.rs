@@ -69,4 +69,18 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/circuits/0/runs"),
     },
+    Example {
+        shows: words("2 m of 31.7 mm"),
+        design: words(include_str!("examples/velocity_edge.json")),
+        subject: words("circuit:loop"),
+        expected: Expected::Met,
+        place: words("/circuits/0/runs/0/bore"),
+    },
+    Example {
+        shows: words("2 m of 31 mm"),
+        design: words(include_str!("examples/velocity_just_short.json")),
+        subject: words("circuit:loop"),
+        expected: Expected::Short,
+        place: words("/circuits/0/runs/0/bore"),
+    },
 ];
