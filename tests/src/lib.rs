@@ -2,6 +2,7 @@
 
 pub mod evidence;
 pub mod generate;
+pub mod outside;
 pub mod worked;
 
 use std::collections::{BTreeMap, BTreeSet};
