@@ -1,6 +1,5 @@
 //! Every limit and every value of a register that is used names its source; what is published names the place in it.
 
-use haulout_engine::Ruleset;
 use haulout_quantity::Basis;
 use haulout_register::{SPECIES, TRAITS, Value};
 use haulout_rules::built_in;
@@ -66,8 +65,8 @@ fn limits_name_their_sources() {
 #[test]
 fn values_of_registers_name_their_sources() {
     let traits = SPECIES.iter().flat_map(|s| TRAITS.iter().filter_map(|t| (t.of)(s)));
-    let ruleset = Ruleset::new(built_in());
-    let used = drawn(&played(&ruleset.rules), &ruleset).into_iter().map(|d| d.value);
+    let rules = built_in();
+    let used = drawn(&played(&rules), &rules).into_iter().map(|d| d.value);
     let values: Vec<&'static Value> = traits.chain(used).collect();
     let mut wrong: Vec<String> = values.iter().filter_map(|v| wanting(v.what, v.basis, v.source)).collect();
     wrong.sort();

@@ -169,4 +169,18 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/animals/0/total-length/grown"),
     },
+    Example {
+        shows: words("a caiman of 0.60 m on a rock 0.88 m from the wall, within 1.5 of its lengths"),
+        design: words(include_str!("examples/barrier_height_in_reach.json")),
+        subject: words("barrier:wall+group:caimans"),
+        expected: Expected::Short,
+        place: words("/features/0/top"),
+    },
+    Example {
+        shows: words("the rock 0.92 m from the wall: the overflow of the pool counts"),
+        design: words(include_str!("examples/barrier_height_out_of_reach.json")),
+        subject: words("barrier:wall+group:caimans"),
+        expected: Expected::Met,
+        place: words("/features/0/top"),
+    },
 ];

@@ -112,4 +112,11 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::Short,
         place: words("/pools/0/depth"),
     },
+    Example {
+        shows: words("10 mm more than 0.7 of the clarity"),
+        design: words(include_str!("examples/depth_seen_short.json")),
+        subject: words("pool:main+group:sliders"),
+        expected: Expected::Short,
+        place: words("/pools/0/depth"),
+    },
 ];

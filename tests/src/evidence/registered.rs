@@ -1,12 +1,13 @@
-//! Which values of a register the examples draw on, found by walking the lines of every review and every figure.
+//! Which values of a register the rules draw on for their marked examples, and what notices when one is moved.
 
 use std::collections::BTreeMap;
 
-use haulout_engine::{Ruleset, review};
+use haulout_engine::{Rule, Ruleset, review};
+use haulout_quantity::Dimension;
 use haulout_register::Value;
 use haulout_sheet::Made;
 
-use crate::evidence::moved::Played;
+use crate::evidence::moved::{Played, heard, shifted};
 use crate::options;
 
 /// A value of a register with the positions of the played designs that draw on it.
@@ -17,11 +18,18 @@ pub struct Drawn {
     pub by: Vec<usize>,
 }
 
-/// Every value of a register that a review of one of the designs draws on, in the order of what they are.
-pub fn drawn(played: &[Played], ruleset: &Ruleset) -> Vec<Drawn> {
+/// The rule whose example a design is, alone; every rule for an example design.
+pub fn own_rule(rules: &[Rule], played: &Played) -> Ruleset {
+    let own = |rule: &&Rule| played.rule.as_ref().is_none_or(|id| *id == rule.card.id);
+    Ruleset::new(rules.iter().filter(own).cloned().collect())
+}
+
+/// Every value of a register that the rules draw on for their own examples, in the order of what they are.
+pub fn drawn(played: &[Played], rules: &[Rule]) -> Vec<Drawn> {
     let mut found: BTreeMap<usize, Drawn> = BTreeMap::new();
     for (at, one) in played.iter().enumerate() {
-        let review = review(&one.loaded.design, ruleset, &[], &options());
+        let ruleset = own_rule(rules, one);
+        let review = review(&one.loaded.design, &ruleset, &[], &options());
         for line in 0..review.book.len() {
             let Made::Register(value, _) = review.book.record(line as u32).made else { continue };
             let entry = found.entry(std::ptr::from_ref(value) as usize);
@@ -38,4 +46,24 @@ pub fn drawn(played: &[Played], ruleset: &Ruleset) -> Vec<Drawn> {
 
 fn key(value: &Value) -> (&str, &str) {
     (value.what, value.source)
+}
+
+/// A value moved by 5 %; a yes becomes a no, and a kind of body the next one.
+pub fn moved(value: &Value, up: bool) -> f64 {
+    let flag = value.dimension == Dimension::NUMBER && value.unit.is_empty() && value.value.fract() == 0.0;
+    if flag && value.value <= 1.0 {
+        return 1.0 - value.value;
+    }
+    shifted(value.value, value.unit, value.dimension, up)
+}
+
+/// The first played design of which another thing is said when a value is moved.
+pub fn noticed<'p>(drawn: &Drawn, played: &'p [Played], rules: &[Rule], up: bool) -> Option<&'p Played> {
+    let differs = |one: &&Played| {
+        let before = own_rule(rules, one);
+        let mut after = before.clone();
+        after.limits.set_registered(drawn.value, moved(drawn.value, up));
+        heard(one, &before) != heard(one, &after)
+    };
+    drawn.by.iter().map(|at| &played[*at]).find(differs)
 }
