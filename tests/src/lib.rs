@@ -1,6 +1,8 @@
 //! What the end-to-end tests share: reading the example designs, reviewing them, naming places.
 
+pub mod evidence;
 pub mod generate;
+pub mod outside;
 pub mod worked;
 
 use std::collections::{BTreeMap, BTreeSet};

@@ -272,7 +272,8 @@ impl<'s> Sheet<'s> {
     pub fn register_any(self, value: &'static Value, by: Option<LineId>) -> LineId {
         let from: Vec<LineId> = by.into_iter().collect();
         let unit = haulout_quantity::unit(value.unit);
-        self.book.push(Datum::Number(value.value), value.dimension, unit, Made::Register(value, by), &from)
+        let number = Datum::Number(self.book.limits.registered(value));
+        self.book.push(number, value.dimension, unit, Made::Register(value, by), &from)
     }
 
     /// Whether a choice stands at one of its options; only for choosing which stated fields to read next, and the

@@ -1,6 +1,7 @@
 //! Limits as cards, read only through the sheet, and the values a ruleset has resolved for them.
 
 use haulout_quantity::{Basis, Dimension};
+use haulout_register::Value;
 use rustc_hash::FxHashMap;
 
 /// Which way a limit becomes harder to meet.
@@ -50,6 +51,8 @@ pub struct LimitValue {
 #[derive(Debug, Clone, Default)]
 pub struct Limits {
     changed: FxHashMap<(String, String, String), LimitValue>,
+    /// By address, for values of a register have no names of their own; each is a static, so its address stays.
+    registered: FxHashMap<usize, f64>,
 }
 
 impl Limits {
@@ -68,8 +71,19 @@ impl Limits {
         self.changed.get(&key).copied().unwrap_or(as_built_in)
     }
 
-    /// Whether no limit differs from its card.
+    /// Changes a value of a register, in SI, to see what depends on it; annexes have no way here.
+    pub fn set_registered(&mut self, value: &'static Value, number: f64) {
+        self.registered.insert(std::ptr::from_ref(value) as usize, number);
+    }
+
+    /// The number of a value of a register, in SI.
+    pub fn registered(&self, value: &'static Value) -> f64 {
+        let changed = self.registered.get(&(std::ptr::from_ref(value) as usize));
+        changed.copied().unwrap_or(value.value)
+    }
+
+    /// Whether no limit differs from its card, and no value from its register.
     pub fn is_empty(&self) -> bool {
-        self.changed.is_empty()
+        self.changed.is_empty() && self.registered.is_empty()
     }
 }

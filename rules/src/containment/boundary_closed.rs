@@ -89,4 +89,11 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::DoesNotApply,
         place: words("/hall/spaces/0/for"),
     },
+    Example {
+        shows: words("10.3 mm short of its beginning"),
+        design: words(include_str!("examples/boundary_closed_just_short.json")),
+        subject: words("space:turtle-side"),
+        expected: Expected::Short,
+        place: words(""),
+    },
 ];

@@ -116,4 +116,32 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/barriers/0/overhang"),
     },
+    Example {
+        shows: words("no lip, and no corner sharper than 112 degrees"),
+        design: words(include_str!("examples/corner_lipped_blunt.json")),
+        subject: words("barrier:wall+group:sliders"),
+        expected: Expected::Met,
+        place: words("/barriers/0/line"),
+    },
+    Example {
+        shows: words("no lip, and corners of 108 degrees"),
+        design: words(include_str!("examples/corner_lipped_not_blunt.json")),
+        subject: words("barrier:wall+group:sliders"),
+        expected: Expected::Short,
+        place: words("/barriers/0/line"),
+    },
+    Example {
+        shows: words("right angles with a lip of just 75 mm"),
+        design: words(include_str!("examples/corner_lipped_lip_edge.json")),
+        subject: words("barrier:wall+group:sliders"),
+        expected: Expected::Met,
+        place: words("/barriers/0/overhang"),
+    },
+    Example {
+        shows: words("right angles with a lip of 73 mm"),
+        design: words(include_str!("examples/corner_lipped_lip_short.json")),
+        subject: words("barrier:wall+group:sliders"),
+        expected: Expected::Short,
+        place: words("/barriers/0/overhang"),
+    },
 ];

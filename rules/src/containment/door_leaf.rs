@@ -84,4 +84,11 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/animals/0/body-height/smallest"),
     },
+    Example {
+        shows: words("20.5 mm"),
+        design: words(include_str!("examples/door_leaf_just_short.json")),
+        subject: words("door:keepers-door+group:sliders"),
+        expected: Expected::Short,
+        place: words("/doors/0/gap-under"),
+    },
 ];

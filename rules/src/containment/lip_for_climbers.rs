@@ -86,4 +86,11 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/barriers/0/overhang"),
     },
+    Example {
+        shows: words("73 mm"),
+        design: words(include_str!("examples/lip_for_climbers_just_short.json")),
+        subject: words("barrier:wall+group:sliders"),
+        expected: Expected::Short,
+        place: words("/barriers/0/overhang"),
+    },
 ];

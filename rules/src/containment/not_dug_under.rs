@@ -90,4 +90,11 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::DoesNotApply,
         place: words("/animals/0/species"),
     },
+    Example {
+        shows: words("29 cm"),
+        design: words(include_str!("examples/not_dug_under_just_short.json")),
+        subject: words("barrier:wall+group:pond"),
+        expected: Expected::Short,
+        place: words("/barriers/0/below-ground"),
+    },
 ];

@@ -83,4 +83,11 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/barriers/0/aperture"),
     },
+    Example {
+        shows: words("mesh of 20.5 mm"),
+        design: words(include_str!("examples/openings_small_just_short.json")),
+        subject: words("barrier:wall+group:sliders"),
+        expected: Expected::Short,
+        place: words("/barriers/0/aperture"),
+    },
 ];

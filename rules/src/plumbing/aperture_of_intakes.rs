@@ -76,4 +76,11 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/circuits/0/intakes/0/aperture"),
     },
+    Example {
+        shows: words("openings of 10.3 mm"),
+        design: words(include_str!("examples/aperture_just_short.json")),
+        subject: words("intake:in-1"),
+        expected: Expected::Short,
+        place: words("/circuits/0/intakes/0/aperture"),
+    },
 ];

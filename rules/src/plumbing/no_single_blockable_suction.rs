@@ -103,4 +103,25 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/circuits/0/intakes/0/partner"),
     },
+    Example {
+        shows: words("two intakes just 3 ft apart"),
+        design: words(include_str!("examples/suction_edge.json")),
+        subject: words("intake:in-1"),
+        expected: Expected::Met,
+        place: words("/circuits/0/intakes/1/at/0"),
+    },
+    Example {
+        shows: words("two intakes 0.90 m apart"),
+        design: words(include_str!("examples/suction_just_short.json")),
+        subject: words("intake:in-1"),
+        expected: Expected::Short,
+        place: words("/circuits/0/intakes/1/at/0"),
+    },
+    Example {
+        shows: words("two intakes 0.6 m apart under a head of 0.31 m"),
+        design: words(include_str!("examples/suction_gravity_short.json")),
+        subject: words("intake:in-1"),
+        expected: Expected::Short,
+        place: words("/circuits/0/intakes/0/head-available"),
+    },
 ];

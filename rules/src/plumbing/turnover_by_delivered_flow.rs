@@ -71,4 +71,18 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/circuits/0/runs"),
     },
+    Example {
+        shows: words("10.08 m3 at 5.052 m3/h: 1.995 h"),
+        design: words(include_str!("examples/turnover_edge.json")),
+        subject: words("circuit:loop"),
+        expected: Expected::Met,
+        place: words("/pools/0/outline/rect/size"),
+    },
+    Example {
+        shows: words("10.32 m3 at 5.052 m3/h: 2.043 h"),
+        design: words(include_str!("examples/turnover_just_short.json")),
+        subject: words("circuit:loop"),
+        expected: Expected::Short,
+        place: words("/pools/0/outline/rect/size"),
+    },
 ];

@@ -71,4 +71,18 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/circuits/0/intakes/0/net-area"),
     },
+    Example {
+        shows: words("a grille of 0.0240 m2: 0.1498 m/s by hand from the flow of 6.470 m3/h"),
+        design: words(include_str!("examples/grille_edge.json")),
+        subject: words("intake:in-1"),
+        expected: Expected::Met,
+        place: words("/circuits/0/intakes/0/net-area"),
+    },
+    Example {
+        shows: words("a grille of 0.0235 m2: 0.1529 m/s"),
+        design: words(include_str!("examples/grille_just_short.json")),
+        subject: words("intake:in-1"),
+        expected: Expected::Short,
+        place: words("/circuits/0/intakes/0/net-area"),
+    },
 ];

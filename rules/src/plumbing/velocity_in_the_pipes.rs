@@ -69,4 +69,32 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/circuits/0/runs"),
     },
+    Example {
+        shows: words("2 m of 31.7 mm"),
+        design: words(include_str!("examples/velocity_edge.json")),
+        subject: words("circuit:loop"),
+        expected: Expected::Met,
+        place: words("/circuits/0/runs/0/bore"),
+    },
+    Example {
+        shows: words("2 m of 31 mm"),
+        design: words(include_str!("examples/velocity_just_short.json")),
+        subject: words("circuit:loop"),
+        expected: Expected::Short,
+        place: words("/circuits/0/runs/0/bore"),
+    },
+    Example {
+        shows: words("four elbows, a check valve, an entrance and an exit, just under 2.5 m/s"),
+        design: words(include_str!("examples/velocity_fittings_met.json")),
+        subject: words("circuit:loop"),
+        expected: Expected::Met,
+        place: words("/circuits/0/runs/0/bore"),
+    },
+    Example {
+        shows: words("four elbows, a check valve, an entrance and an exit, just over 2.5 m/s"),
+        design: words(include_str!("examples/velocity_fittings_short.json")),
+        subject: words("circuit:loop"),
+        expected: Expected::Short,
+        place: words("/circuits/0/runs/0/bore"),
+    },
 ];

@@ -69,4 +69,18 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/pools/0/levels/low"),
     },
+    Example {
+        shows: words("just 0.10 m over the grille"),
+        design: words(include_str!("examples/cover_edge.json")),
+        subject: words("intake:in-1"),
+        expected: Expected::Met,
+        place: words("/circuits/0/intakes/0/level"),
+    },
+    Example {
+        shows: words("98 mm over the grille"),
+        design: words(include_str!("examples/cover_just_short.json")),
+        subject: words("intake:in-1"),
+        expected: Expected::Short,
+        place: words("/circuits/0/intakes/0/level"),
+    },
 ];

@@ -107,4 +107,25 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/electrical/items/0/bonded"),
     },
+    Example {
+        shows: words("not bonded, 1.55 m from the water"),
+        design: words(include_str!("examples/bonding_beyond.json")),
+        subject: words("item:it+pool:main"),
+        expected: Expected::DoesNotApply,
+        place: words("/electrical/items/0/at/1"),
+    },
+    Example {
+        shows: words("not bonded, 1.0 m from the water and 3.6 m over it"),
+        design: words(include_str!("examples/bonding_high.json")),
+        subject: words("item:it+pool:main"),
+        expected: Expected::Short,
+        place: words("/electrical/items/0/at/2"),
+    },
+    Example {
+        shows: words("not bonded, 1.0 m from the water and 3.7 m over it"),
+        design: words(include_str!("examples/bonding_high_beyond.json")),
+        subject: words("item:it+pool:main"),
+        expected: Expected::DoesNotApply,
+        place: words("/electrical/items/0/at/2"),
+    },
 ];

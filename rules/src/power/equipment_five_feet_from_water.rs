@@ -89,4 +89,11 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/electrical/items/0/voltage"),
     },
+    Example {
+        shows: words("a switch 1.50 m off"),
+        design: words(include_str!("examples/equipment_near.json")),
+        subject: words("item:it+pool:main"),
+        expected: Expected::Short,
+        place: words("/electrical/items/0/at/1"),
+    },
 ];

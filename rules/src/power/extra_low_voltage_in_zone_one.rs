@@ -104,4 +104,18 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/electrical/items/0/voltage"),
     },
+    Example {
+        shows: words("12.5 V AC"),
+        design: words(include_str!("examples/extra_low_ac_short.json")),
+        subject: words("item:it+pool:main"),
+        expected: Expected::Short,
+        place: words("/electrical/items/0/voltage"),
+    },
+    Example {
+        shows: words("31 V DC"),
+        design: words(include_str!("examples/extra_low_dc_short.json")),
+        subject: words("item:it+pool:main"),
+        expected: Expected::Short,
+        place: words("/electrical/items/0/voltage"),
+    },
 ];

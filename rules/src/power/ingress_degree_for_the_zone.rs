@@ -128,4 +128,11 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/electrical/items/0/ingress"),
     },
+    Example {
+        shows: words("IPX7 in the basin"),
+        design: words(include_str!("examples/ingress_basin_short.json")),
+        subject: words("item:it+pool:main"),
+        expected: Expected::Short,
+        place: words("/electrical/items/0/ingress"),
+    },
 ];

@@ -94,4 +94,11 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/electrical/partitions"),
     },
+    Example {
+        shows: words("1.0 m from the rim, 2.45 m over it"),
+        design: words(include_str!("examples/mains_low_short.json")),
+        subject: words("item:it+pool:main"),
+        expected: Expected::Short,
+        place: words("/electrical/items/0/at/2"),
+    },
 ];

@@ -84,4 +84,11 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/electrical/items/0/residual-current"),
     },
+    Example {
+        shows: words("a heater at 31 mA"),
+        design: words(include_str!("examples/every_circuit_over.json")),
+        subject: words("item:it"),
+        expected: Expected::Short,
+        place: words("/electrical/items/0/residual-current"),
+    },
 ];

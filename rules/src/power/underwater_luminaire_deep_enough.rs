@@ -106,4 +106,18 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/electrical/items/0/submersed"),
     },
+    Example {
+        shows: words("0.48 m with IEC zones"),
+        design: words(include_str!("examples/underwater_zones_short.json")),
+        subject: words("item:it+pool:main"),
+        expected: Expected::Short,
+        place: words("/electrical/items/0/at/2"),
+    },
+    Example {
+        shows: words("0.45 m under the NEC"),
+        design: words(include_str!("examples/underwater_nec_short.json")),
+        subject: words("item:it+pool:main"),
+        expected: Expected::Short,
+        place: words("/electrical/items/0/at/2"),
+    },
 ];

@@ -103,4 +103,25 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/electrical/items/0/voltage"),
     },
+    Example {
+        shows: words("a luminaire at 155 V"),
+        design: words(include_str!("examples/submersed_luminaire_short.json")),
+        subject: words("item:it"),
+        expected: Expected::Short,
+        place: words("/electrical/items/0/voltage"),
+    },
+    Example {
+        shows: words("a pump at 300 V"),
+        design: words(include_str!("examples/submersed_pump_edge.json")),
+        subject: words("item:it"),
+        expected: Expected::Met,
+        place: words("/electrical/items/0/voltage"),
+    },
+    Example {
+        shows: words("a pump at 310 V"),
+        design: words(include_str!("examples/submersed_pump_short.json")),
+        subject: words("item:it"),
+        expected: Expected::Short,
+        place: words("/electrical/items/0/voltage"),
+    },
 ];

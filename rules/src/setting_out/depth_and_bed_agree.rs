@@ -88,4 +88,11 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::DoesNotApply,
         place: words(""),
     },
+    Example {
+        shows: words("5.2 mm apart"),
+        design: words(include_str!("examples/depth_and_bed_agree_just_short.json")),
+        subject: words("pool:main"),
+        expected: Expected::Short,
+        place: words(""),
+    },
 ];

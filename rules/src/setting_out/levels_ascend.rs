@@ -93,4 +93,11 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::DoesNotApply,
         place: words(""),
     },
+    Example {
+        shows: words("the overflow 4.8 mm over the water"),
+        design: words(include_str!("examples/levels_ascend_just_short.json")),
+        subject: words("pool:main"),
+        expected: Expected::Short,
+        place: words(""),
+    },
 ];

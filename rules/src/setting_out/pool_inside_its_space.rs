@@ -70,4 +70,18 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/hall/spaces/1/outline"),
     },
+    Example {
+        shows: words("2.49 mm into the gallery along 4 m: just under 0.01 m2"),
+        design: words(include_str!("examples/pool_inside_its_space_just_met.json")),
+        subject: words("pool:main"),
+        expected: Expected::Met,
+        place: words(""),
+    },
+    Example {
+        shows: words("2.55 mm into the gallery along 4 m"),
+        design: words(include_str!("examples/pool_inside_its_space_just_short.json")),
+        subject: words("pool:main"),
+        expected: Expected::Short,
+        place: words(""),
+    },
 ];

@@ -66,4 +66,18 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/pools/1/outline"),
     },
+    Example {
+        shows: words("9.96 mm over a side of 1 m: just under 0.01 m2"),
+        design: words(include_str!("examples/pools_do_not_overlap_just_met.json")),
+        subject: words("pool:main+pool:basin"),
+        expected: Expected::Met,
+        place: words(""),
+    },
+    Example {
+        shows: words("10.2 mm over a side of 1 m"),
+        design: words(include_str!("examples/pools_do_not_overlap_just_short.json")),
+        subject: words("pool:main+pool:basin"),
+        expected: Expected::Short,
+        place: words(""),
+    },
 ];

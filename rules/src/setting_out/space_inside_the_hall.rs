@@ -64,4 +64,18 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/hall/outline"),
     },
+    Example {
+        shows: words("2.49 mm over a side of 4 m: just under 0.01 m2"),
+        design: words(include_str!("examples/space_inside_the_hall_just_met.json")),
+        subject: words("space:turtle-side"),
+        expected: Expected::Met,
+        place: words(""),
+    },
+    Example {
+        shows: words("2.55 mm over a side of 4 m"),
+        design: words(include_str!("examples/space_inside_the_hall_just_short.json")),
+        subject: words("space:turtle-side"),
+        expected: Expected::Short,
+        place: words(""),
+    },
 ];

@@ -66,4 +66,18 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/pools/0/outline"),
     },
+    Example {
+        shows: words("4.98 mm over a side of 2 m: just under 0.01 m2"),
+        design: words(include_str!("examples/zone_inside_its_pool_just_met.json")),
+        subject: words("zone:deep"),
+        expected: Expected::Met,
+        place: words(""),
+    },
+    Example {
+        shows: words("5.1 mm over a side of 2 m"),
+        design: words(include_str!("examples/zone_inside_its_pool_just_short.json")),
+        subject: words("zone:deep"),
+        expected: Expected::Short,
+        place: words(""),
+    },
 ];

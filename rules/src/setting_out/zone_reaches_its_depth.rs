@@ -90,4 +90,18 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::DoesNotApply,
         place: words(""),
     },
+    Example {
+        shows: words("0.4098 m down at 1 in 1 in a zone 0.80 m wide"),
+        design: words(include_str!("examples/zone_reaches_its_depth_just_met.json")),
+        subject: words("zone:deep"),
+        expected: Expected::Met,
+        place: words(""),
+    },
+    Example {
+        shows: words("0.4102 m down at 1 in 1 in a zone 0.80 m wide"),
+        design: words(include_str!("examples/zone_reaches_its_depth_just_short.json")),
+        subject: words("zone:deep"),
+        expected: Expected::Short,
+        place: words(""),
+    },
 ];

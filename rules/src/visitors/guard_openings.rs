@@ -98,4 +98,25 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/project/held-to/guards"),
     },
+    Example {
+        shows: words("just 100 mm under the English code"),
+        design: words(include_str!("examples/guard_openings_uk_edge.json")),
+        subject: words("guard:deck"),
+        expected: Expected::Met,
+        place: words("/visitors/guards/0/opening"),
+    },
+    Example {
+        shows: words("102 mm under the English code"),
+        design: words(include_str!("examples/guard_openings_uk_short.json")),
+        subject: words("guard:deck"),
+        expected: Expected::Short,
+        place: words("/visitors/guards/0/opening"),
+    },
+    Example {
+        shows: words("4.1 in under the American code"),
+        design: words(include_str!("examples/guard_openings_us_short.json")),
+        subject: words("guard:deck"),
+        expected: Expected::Short,
+        place: words("/visitors/guards/0/opening"),
+    },
 ];

@@ -76,6 +76,17 @@ static ENDS: [Limit; 6] = [end(0, 0.05), end(1, 0.10), end(2, 0.15), end(3, 0.20
 static DEPTHS: [Limit; 6] =
     [depth(0, 0.10), depth(1, 0.15), depth(2, 0.20), depth(3, 0.30), depth(4, 0.35), depth(5, 0.40)];
 
+/// One pool as deep as each row asks and one just shallower; one group at the end of each class and one just over it.
+const fn by_row(shows: &'static str, subject: &'static str, expected: Expected) -> Example {
+    Example {
+        shows: words(shows),
+        design: words(include_str!("examples/scheme_rows.json")),
+        subject: words(subject),
+        expected,
+        place: words(""),
+    }
+}
+
 static EXAMPLES: &[Example] = &[
     Example {
         shows: words("0.70 m for turtles of 24 cm"),
@@ -105,4 +116,22 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/project/held-to/welfare"),
     },
+    by_row("0.10 m for a turtle of 5 cm", "pool:deep-1+group:class-1", Expected::Met),
+    by_row("0.098 m for a turtle of 5 cm", "pool:shallow-1+group:class-1", Expected::Short),
+    by_row("0.10 m for a turtle of 5.1 cm", "pool:deep-1+group:over-1", Expected::Short),
+    by_row("0.15 m for a turtle of 10 cm", "pool:deep-2+group:class-2", Expected::Met),
+    by_row("0.147 m for a turtle of 10 cm", "pool:shallow-2+group:class-2", Expected::Short),
+    by_row("0.15 m for a turtle of 10.2 cm", "pool:deep-2+group:over-2", Expected::Short),
+    by_row("0.20 m for a turtle of 15 cm", "pool:deep-3+group:class-3", Expected::Met),
+    by_row("0.196 m for a turtle of 15 cm", "pool:shallow-3+group:class-3", Expected::Short),
+    by_row("0.20 m for a turtle of 15.3 cm", "pool:deep-3+group:over-3", Expected::Short),
+    by_row("0.30 m for a turtle of 20 cm", "pool:deep-4+group:class-4", Expected::Met),
+    by_row("0.294 m for a turtle of 20 cm", "pool:shallow-4+group:class-4", Expected::Short),
+    by_row("0.30 m for a turtle of 20.4 cm", "pool:deep-4+group:over-4", Expected::Short),
+    by_row("0.35 m for a turtle of 30 cm", "pool:deep-5+group:class-5", Expected::Met),
+    by_row("0.343 m for a turtle of 30 cm", "pool:shallow-5+group:class-5", Expected::Short),
+    by_row("0.35 m for a turtle of 30.6 cm", "pool:deep-5+group:over-5", Expected::Short),
+    by_row("0.40 m for a turtle of 300 cm", "pool:deep-6+group:class-6", Expected::Met),
+    by_row("0.392 m for a turtle of 300 cm", "pool:shallow-6+group:class-6", Expected::Short),
+    by_row("0.40 m for a turtle of 306 cm", "pool:deep-6+group:over-6", Expected::NotAssessed),
 ];

@@ -98,4 +98,25 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/pools/0/water/secchi"),
     },
+    Example {
+        shows: words("0.15 m at the lowest level: just 50 mm over a back of 10 cm"),
+        design: words(include_str!("examples/depth_cover_edge.json")),
+        subject: words("pool:main+group:sliders"),
+        expected: Expected::Met,
+        place: words("/pools/0/depth"),
+    },
+    Example {
+        shows: words("48 mm over a back of 10 cm"),
+        design: words(include_str!("examples/depth_cover_short.json")),
+        subject: words("pool:main+group:sliders"),
+        expected: Expected::Short,
+        place: words("/pools/0/depth"),
+    },
+    Example {
+        shows: words("10 mm more than 0.7 of the clarity"),
+        design: words(include_str!("examples/depth_seen_short.json")),
+        subject: words("pool:main+group:sliders"),
+        expected: Expected::Short,
+        place: words("/pools/0/depth"),
+    },
 ];
