@@ -97,11 +97,11 @@ fn mutated_designs_are_read_and_reviewed_or_refused() {
 }
 
 #[test]
-#[ignore = "100 000 quantities take a while; run it by hand with --ignored"]
+#[ignore = "5 000 quantities take a while; run it by hand with --ignored"]
 fn mutated_quantities_are_read_or_refused_at_a_place() {
     let (seeds, mut dice) =
         (seeds(&repository().join("tests/fuzz/corpus/quantity")), Dice(0x2545_F491_4F6C_DD1D));
-    for _ in 0..100_000 {
+    for _ in 0..5_000 {
         let bytes = mutated(&seeds[dice.below(seeds.len())], &mut dice);
         let text = String::from_utf8_lossy(&bytes);
         for dimension in [Dimension::LENGTH, Dimension::FLOW, Dimension::TEMPERATURE] {
