@@ -6,6 +6,7 @@ mod pen;
 mod plant;
 mod pool;
 mod shapes;
+mod wet;
 
 use serde_json::{Map, Value, json};
 
@@ -100,6 +101,7 @@ pub fn design_as(seed: u64, size: Size, manner: Manner) -> String {
     members.insert("circuits".to_owned(), plant::circuits(&mut pen, site));
     if site.kinds {
         members.extend(hall::around(&mut pen, site));
+        wet::wet(&mut pen, site, &mut members);
     }
     paper::print(&Value::Object(members))
 }

@@ -104,6 +104,8 @@ fn nudged(tree: &Tree, node: Node) -> Vec<String> {
     let values: Vec<String> = match (described.form, tree.kind(node)) {
         // Names decide which subjects there are; words are only read aloud.
         ("id" | "text" | "reference" | "references" | "kind", _) => Vec::new(),
+        // How many copies there are decides which subjects there are.
+        ("repeat", _) if tree.key(node).as_deref() == Some("count") => Vec::new(),
         // The unit of the drawing is part of how a coordinate is written, as "m" is of a string.
         ("choice", _) if tree.key(node).as_deref() == Some("unit") => Vec::new(),
         ("choice", Kind::String) => other_words(typed, described.choice),

@@ -44,6 +44,38 @@ static INSET: Formula<(Drawn, Length), Drawn> = Formula {
     run: |(outline, by)| geometry::inset(&outline, by.value, None).map(Arc::new).map_err(refuse),
 };
 
+static INSET_SIDES: Formula<(Drawn, Length, Arc<Vec<usize>>), Drawn> = Formula {
+    card: &construction("sides of an outline moved inward", "sides inset by", &["outline", "by", "sides"]),
+    run: |(outline, by, sides)| {
+        geometry::inset(&outline, by.value, Some(&from_nought(&sides)?)).map(Arc::new).map_err(refuse)
+    },
+};
+
+static INSET_SIDES_AS_DRAWN: Formula<(Arc<Drawing>, Length, Arc<Vec<usize>>), Drawn> = Formula {
+    card: &construction("sides of a drawing moved inward", "sides inset by", &["drawing", "by", "sides"]),
+    run: |(drawing, by, sides)| {
+        let outline = flatten(&drawing).map_err(refuse)?;
+        let sides = as_drawn(&drawing, &outline, from_nought(&sides)?);
+        geometry::inset(&outline, by.value, Some(&sides)).map(Arc::new).map_err(refuse)
+    },
+};
+
+/// Sides are counted from 1 in the document and from 0 in the geometry.
+fn from_nought(sides: &[usize]) -> Result<Vec<usize>, Refusal> {
+    let known = |side: &usize| side.checked_sub(1);
+    let counted: Option<Vec<usize>> = sides.iter().map(known).collect();
+    counted.ok_or_else(|| Refusal::new("sides are counted from 1"))
+}
+
+/// A drawing of corners keeps the sides its designer counts: clockwise corners are kept in the other order, where the
+/// side that is drawn from corner i lies n - 2 - i sides on.
+fn as_drawn(drawing: &Drawing, outline: &Outline, sides: Vec<usize>) -> Vec<usize> {
+    let (Drawing::Corners(typed), Some(kept)) = (drawing, outline.corners()) else { return sides };
+    let (count, turned) = (kept.len(), typed.first() != kept.first());
+    let other = |side: usize| if turned && side < count { (2 * count - 2 - side) % count } else { side };
+    sides.into_iter().map(other).collect()
+}
+
 static COPIED: Formula<(Drawn, Length, Length, Angle), Drawn> = Formula {
     card: &construction("outline copied", "outline moved by x, y and turned", &["outline", "x", "y", "turn"]),
     run: |(outline, x, y, turn)| copied(&outline, [x.value, y.value], turn.value, None),
@@ -142,16 +174,16 @@ fn chained(sheet: Sheet<'_>, field: &ShapeField, length: u8) -> Known<Line<Drawn
     match shape.as_ref() {
         Shape::Drawn(drawn) => sheet.construct(&FLATTENED, (drawn.on(sheet),)),
         Shape::Inset { of, by, sides } => {
-            if !sides.is_empty() {
-                return Err(Gap::at(
-                    GapKind::OutOfRange,
-                    "an inset of single sides is not worked yet; draw the outline",
-                    field.seat().origin,
-                )
-                .into());
+            let Some(sides) = sides else {
+                let lines = (named(sheet, of, length), by.on(sheet)).all()?;
+                return sheet.construct(&INSET, lines);
+            };
+            let sides = sides.on(sheet);
+            if let Some(drawn) = drawn_as(sheet, of) {
+                return sheet.construct(&INSET_SIDES_AS_DRAWN, (drawn, by.on(sheet)?, sides));
             }
-            let lines = (named(sheet, of, length), by.on(sheet)).all()?;
-            sheet.construct(&INSET, lines)
+            let (outline, by) = (named(sheet, of, length), by.on(sheet)).all()?;
+            sheet.construct(&INSET_SIDES, (outline, by, sides))
         }
         Shape::Copy { of, shift: [x, y], turn, mirror } => {
             let lines = (named(sheet, of, length), x.on(sheet), y.on(sheet), turn.on(sheet)).all()?;
@@ -171,6 +203,17 @@ fn parts_of(sheet: Sheet<'_>, parts: &[ShapeField], length: u8) -> Known<Vec<Lin
     let parts: Vec<Known<LineId>> =
         parts.iter().map(|p| chained(sheet, p, length + 1).map(Line::id)).collect();
     parts.all()
+}
+
+/// The drawing of the outline a name leads to, where it is drawn in its own numbers.
+fn drawn_as(sheet: Sheet<'_>, of: &Reference) -> Option<Line<Arc<Drawing>>> {
+    match sheet.design().outline(of.name())?.state() {
+        State::Given(shape) => match shape.as_ref() {
+            Shape::Drawn(drawn) => Some(drawn.on(sheet)),
+            _ => None,
+        },
+        _ => None,
+    }
 }
 
 fn named(sheet: Sheet<'_>, of: &Reference, length: u8) -> Known<Line<Drawn>> {

@@ -4,6 +4,7 @@ use std::sync::Arc;
 
 use crate::field::{Missing, Number, Seat, Standing, State};
 use crate::ledger::Ledger;
+use crate::shape::Coordinate;
 
 /// A name that points to something else in the file: `"main"`, `"main.water"`.
 #[derive(Debug, Clone)]
@@ -163,7 +164,7 @@ pub struct TrackPoints(pub Vec<[f64; 2]>);
 pub struct Track {
     pub(crate) seat: Seat,
     pub(crate) end: u32,
-    pub(crate) state: State<Vec<[(u32, f64); 2]>>,
+    pub(crate) state: State<Vec<[Coordinate; 2]>>,
 }
 
 impl Track {
@@ -175,8 +176,7 @@ impl Track {
         match &self.state {
             State::Given(points) => {
                 Ok(ledger.thing(self.seat.origin, self.end, Standing::Settled, |patch| {
-                    let number = |(node, stated): (u32, f64)| patch(node).unwrap_or(stated);
-                    TrackPoints(points.iter().map(|[x, y]| [number(*x), number(*y)]).collect())
+                    TrackPoints(points.iter().map(|[x, y]| [x.patched(patch), y.patched(patch)]).collect())
                 }))
             }
             other => Err(ledger.missing(self.seat.missing(other))),

@@ -143,6 +143,8 @@ pub struct Number<Q> {
     pub(crate) seat: Seat,
     pub(crate) card: &'static FieldCard,
     pub(crate) state: State<Value>,
+    /// The step of a repeat and how often it is taken, as numbers on their way to the ledger.
+    pub(crate) moved: Option<[NumberRoot; 2]>,
     pub(crate) kind: PhantomData<Q>,
 }
 
@@ -186,13 +188,17 @@ impl<Q: Measure> Number<Q> {
             Parts::Range { low, .. } if !high => (low, 1),
             Parts::Range { high, .. } => (high, 2),
         };
-        Ok(ledger.number(NumberRoot {
+        let root = NumberRoot {
             origin: self.seat.origin.part(part),
             value,
             unit: given.unit,
             standing: given.standing,
             card: self.card,
-        }))
+        };
+        match self.moved {
+            Some([step, times]) => ledger.moved(root, step, times),
+            None => Ok(ledger.number(root)),
+        }
     }
 
     /// Where it stands or would stand.

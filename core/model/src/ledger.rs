@@ -48,6 +48,16 @@ pub trait Ledger: Copy {
 
     /// Takes in a number.
     fn number<Q: Measure>(self, root: NumberRoot) -> Self::Line<Q>;
+    /// Takes in a place of a repeated item: the number, and the step of the repeat so many times.
+    ///
+    /// # Errors
+    /// A gap when the sum is no number.
+    fn moved<Q: Measure>(
+        self,
+        root: NumberRoot,
+        step: NumberRoot,
+        times: NumberRoot,
+    ) -> Result<Self::Line<Q>, Self::Gap>;
     /// Takes in a default in place of a number that is not stated.
     fn default<Q: Measure>(self, origin: Origin, card: &'static FieldCard) -> Self::Line<Q>;
     /// Takes in a choice or a yes or no, as the number of its option.

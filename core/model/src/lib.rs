@@ -32,6 +32,6 @@ pub use field::{
 pub use layout::Stage;
 pub use ledger::{ChoiceRoot, Ledger, NumberRoot, Patch};
 pub use reader::{Described, Reader, describe};
-pub use shape::{Drawing, DrawnShape, Mirror, Shape, ShapeField};
+pub use shape::{Drawing, DrawnShape, Mirror, Shape, ShapeField, Sides};
 pub use stated::{Part, Stated, Written};
 pub use subject::{About, Subject, Walk};

@@ -58,6 +58,27 @@ pub enum Drawing {
 pub(crate) struct Coordinate {
     pub(crate) node: u32,
     pub(crate) stated: f64,
+    /// The step of a repeat and how often it is taken.
+    pub(crate) moved: Option<Moved>,
+}
+
+/// A step of a repeat in plan: its node, the step as stated in metres, how often it is taken.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(crate) struct Moved {
+    pub(crate) node: u32,
+    pub(crate) step: f64,
+    pub(crate) times: f64,
+}
+
+impl Coordinate {
+    pub(crate) const fn at(node: u32, stated: f64) -> Self {
+        Coordinate { node, stated, moved: None }
+    }
+
+    pub(crate) fn patched(&self, patch: Patch<'_>) -> f64 {
+        let here = patch(self.node).unwrap_or(self.stated);
+        self.moved.map_or(here, |m| here + m.times * patch(m.node).unwrap_or(m.step))
+    }
 }
 
 /// A drawing whose every number keeps its node.
@@ -71,7 +92,7 @@ pub(crate) struct Drawn {
 
 impl Drawn {
     fn patched(&self, patch: Patch<'_>) -> Drawing {
-        let numbers: Vec<f64> = self.numbers.iter().map(|c| patch(c.node).unwrap_or(c.stated)).collect();
+        let numbers: Vec<f64> = self.numbers.iter().map(|c| c.patched(patch)).collect();
         (self.build)(&numbers, self.side)
     }
 }
@@ -88,8 +109,8 @@ pub enum Shape {
         of: Reference,
         /// By how much.
         by: Number<Length>,
-        /// Which sides, counted from 1; empty for all.
-        sides: Vec<usize>,
+        /// Which sides move; all when not stated.
+        sides: Option<Sides>,
     },
     /// Another outline, moved, turned, mirrored.
     Copy {
@@ -106,6 +127,24 @@ pub enum Shape {
     Join(Vec<ShapeField>),
     /// The first without the others.
     Less(Vec<ShapeField>),
+}
+
+/// The sides of an outline that move, as stated: counted from 1, side 1 from the first corner to the second as drawn.
+#[derive(Debug, Clone)]
+pub struct Sides {
+    pub(crate) seat: Seat,
+    pub(crate) end: u32,
+    pub(crate) numbers: Vec<Coordinate>,
+}
+
+impl Sides {
+    /// The numbers of the sides as one root.
+    pub fn on<L: Ledger>(&self, ledger: L) -> L::Line<Arc<Vec<usize>>> {
+        ledger.thing(self.seat.origin, self.end, Standing::Settled, |patch| {
+            let number = |c: &Coordinate| patch(c.node).unwrap_or(c.stated).max(0.0) as usize;
+            self.numbers.iter().map(number).collect()
+        })
+    }
 }
 
 /// The axis a copy is mirrored at.

@@ -2,12 +2,28 @@
 
 use std::sync::Arc;
 
+use haulout_calc::formula::{Formula, FormulaCard, Kind};
 use haulout_model::{ChoiceRoot, FieldCard, Ledger, Missing, NumberRoot, Origin, Patch, Standing};
-use haulout_quantity::{Dimension, Measure};
+use haulout_quantity::si::{Length, Ratio};
+use haulout_quantity::{Basis, Dimension, Measure};
 
 use crate::book::{Sheet, Substitution};
 use crate::gap::{Gap, Gaps};
 use crate::line::{Datum, Line, Made};
+
+static COPIED: Formula<(Length, Length, Ratio), Length> = Formula {
+    card: &FormulaCard {
+        name: "place of a copy",
+        result: "x",
+        text: "x_1 + n × s",
+        symbols: &["x_1", "s", "n"],
+        kind: Kind::Closed,
+        basis: Basis::Published,
+        source: "arithmetic: the first place and the step so many times",
+        range: "any",
+    },
+    run: |(first, step, times)| Ok(first + step * times),
+};
 
 impl Ledger for Sheet<'_> {
     type Line<T: 'static> = Line<T>;
@@ -19,6 +35,17 @@ impl Ledger for Sheet<'_> {
             let made = Made::Stated { origin: root.origin, standing: root.standing, card: Some(root.card) };
             (Datum::Number(value), Q::DIMENSION, root.unit, made)
         }))
+    }
+
+    fn moved<Q: Measure>(
+        self,
+        root: NumberRoot,
+        step: NumberRoot,
+        times: NumberRoot,
+    ) -> Result<Line<Q>, Gaps> {
+        // Only places are repeated, so the kind asked for is a length.
+        let (here, step, times) = (self.number(root), self.number(step), self.number(times));
+        self.work(&COPIED, (here, step, times)).map(|line: Line<Length>| Line::new(line.id()))
     }
 
     fn default<Q: Measure>(self, origin: Origin, card: &'static FieldCard) -> Line<Q> {

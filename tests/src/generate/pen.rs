@@ -124,6 +124,11 @@ impl Pen {
         self.written(kilograms, &[("kg", 1.0, true), ("g", 1e-3, true), ("lb", 0.453_592_37, false)])
     }
 
+    /// A mass of feed in g a day.
+    pub(super) fn feed(&mut self, grams: f64) -> String {
+        self.written(grams, &[("g/d", 1.0, true), ("oz/d", 453.592_37 / 16.0, false)])
+    }
+
     /// A temperature, or a band of them, in °C.
     pub(super) fn warmth(&mut self, celsius: f64) -> String {
         let (taste, form) = (self.below(2), self.below(3));

@@ -270,13 +270,13 @@ impl Circuit {
             pump: r.object("pump", "pump", Pump::read),
             runs: r.list("runs", "pipe runs", Run::read),
             devices: r.list("devices", "devices in line", Device::read),
-            intakes: r.list("intakes", "intakes", Intake::read),
+            intakes: r.repeats("intakes", "intakes", Intake::read),
             static_head: r.number("static-head", &STATIC_HEAD),
             from: r.reference("from", "water the circuit draws from"),
             to: r.reference("to", "where the circuit lifts to"),
             cut_out: r.level("cut-out", &CIRCUIT_CUT_OUT),
             second_pump: r.object("second-pump", "second pump", SecondPump::read),
-            returns: r.list("returns", "returns", Return::read),
+            returns: r.repeats("returns", "returns", Return::read),
         }
     }
 }

@@ -168,7 +168,7 @@ impl Electrical {
         Electrical {
             classed: r.choice("classed", &CLASS),
             classed_by: r.text("classed-by", "who classed the water"),
-            items: r.list("items", "electrical items", Item::read),
+            items: r.repeats("items", "electrical items", Item::read),
             partitions: r.list("partitions", "fixed insulating partitions", Partition::read),
         }
     }

@@ -88,8 +88,8 @@ impl Design {
             streams: r.list("streams", "streams and falls", stream::Stream::read),
             filters: r.list("filters", "filters", filter::Filter::read),
             heaters: r.list("heaters", "heaters", heater::Heater::read),
-            basking: r.list("basking", "basking sites", basking::Basking::read),
-            features: r.list("features", "features", barrier::Feature::read),
+            basking: r.repeats("basking", "basking sites", basking::Basking::read),
+            features: r.repeats("features", "features", barrier::Feature::read),
             barriers: r.list("barriers", "barriers", barrier::Barrier::read),
             doors: r.list("doors", "doors", barrier::Door::read),
             panels: r.list("panels", "viewing panels", panel::Panel::read),
@@ -124,17 +124,19 @@ fn duplicate_ids(tree: &Tree) -> Vec<Problem> {
         let Some(id) = tree.string(node).filter(|_| is_id) else {
             continue;
         };
-        match first.entry(id.clone().into_owned()) {
-            std::collections::btree_map::Entry::Vacant(free) => {
-                free.insert(node);
+        for id in crate::directory::names(tree, node, id.into_owned()) {
+            let message =
+                format!("the id \"{id}\" is taken already; every id stands for one thing in the file");
+            match first.entry(id) {
+                std::collections::btree_map::Entry::Vacant(free) => {
+                    free.insert(node);
+                }
+                std::collections::btree_map::Entry::Occupied(taken) => problems.push(Problem {
+                    message,
+                    span: tree.span(node),
+                    also: vec![(tree.span(*taken.get()), "it stands here first".to_owned())],
+                }),
             }
-            std::collections::btree_map::Entry::Occupied(taken) => problems.push(Problem {
-                message: format!(
-                    "the id \"{id}\" is taken already; every id stands for one thing in the file"
-                ),
-                span: tree.span(node),
-                also: vec![(tree.span(*taken.get()), "it stands here first".to_owned())],
-            }),
         }
     }
     problems

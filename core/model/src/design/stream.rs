@@ -83,7 +83,7 @@ impl Stream {
             ponded: r.number("ponded", &STREAM_PONDED),
             lip: r.object("lip", "lip of the stream", Weir::read),
             grip: r.choice("grip", &STREAM_GRIP),
-            grilles: r.list("grilles", "grilles of the stream", Grille::read),
+            grilles: r.repeats("grilles", "grilles of the stream", Grille::read),
         }
     }
 }

@@ -82,7 +82,7 @@ fn seat(what: &'static str) -> Seat {
 }
 
 fn no_number<Q>(card: &'static FieldCard) -> Number<Q> {
-    Number { seat: seat(card.what), card, state: State::Absent, kind: PhantomData }
+    Number { seat: seat(card.what), card, state: State::Absent, moved: None, kind: PhantomData }
 }
 
 impl Reader for Describer {
@@ -149,6 +149,14 @@ impl Reader for Describer {
     fn list<T>(&mut self, key: &'static str, what: &'static str, read: fn(&mut Self) -> T) -> List<T> {
         let _ = self.inside(key, "list", what, read);
         List { seat: seat(what), state: State::Absent }
+    }
+    fn repeats<T>(&mut self, key: &'static str, what: &'static str, read: fn(&mut Self) -> T) -> List<T> {
+        let list = self.list(key, what, read);
+        let at = self.members.iter().position(|m| m.key == key).unwrap_or_default();
+        let mut inner = Describer { members: std::mem::take(&mut self.members[at].members) };
+        inner.note("repeat", "repeat", "repeat of the item");
+        self.members[at].members = inner.members;
+        list
     }
     fn kind(&mut self, _family: &'static str) -> Link {
         self.note("kind", "kind", "kind");

@@ -2,6 +2,7 @@
 
 mod describe;
 mod quantities;
+mod repeat;
 mod shapes;
 mod tables;
 mod tree;
@@ -9,6 +10,7 @@ mod tree;
 use haulout_quantity::Measure;
 
 pub use describe::{Described, describe};
+pub(crate) use repeat::{copy_name, repeated};
 pub(crate) use tree::TreeReader;
 
 use crate::card::{ChoiceCard, FieldCard, Role};
@@ -56,6 +58,8 @@ pub trait Reader: Sized {
     fn object<T>(&mut self, key: &'static str, what: &'static str, read: fn(&mut Self) -> T) -> T;
     /// A list of objects.
     fn list<T>(&mut self, key: &'static str, what: &'static str, read: fn(&mut Self) -> T) -> List<T>;
+    /// A list of objects that may each be repeated with a step in plan: `"repeat": {"count": 6, "step": [0.9, 0]}`.
+    fn repeats<T>(&mut self, key: &'static str, what: &'static str, read: fn(&mut Self) -> T) -> List<T>;
     /// The kind this item is of: what it does not state itself stands at `/kinds/family/name`.
     fn kind(&mut self, family: &'static str) -> Link;
     /// A count of each of some open set of names: `{"elbow-90": 6}`.

@@ -144,7 +144,8 @@ impl TreeReader<'_> {
                 (None, Slot::Value(..)) => State::Absent,
             };
             let origin = node.map_or(origin, |n| Origin { through: origin.through, ..Origin::at(n.0) });
-            self.number_of(Seat { origin, what: card.what }, card, state)
+            let number = self.number_of(Seat { origin, what: card.what }, card, state);
+            Number { moved: self.moved_along(at - 1), ..number }
         })
     }
 

@@ -8,7 +8,7 @@ use super::tree::{Slot, TreeReader};
 use crate::card::{FieldCard, Form, Role};
 use crate::compound::Track;
 use crate::field::{Number, Origin, Seat, State};
-use crate::shape::{Coordinate, Drawing, Drawn, DrawnShape, Mirror, Shape, ShapeField};
+use crate::shape::{Coordinate, Drawing, Drawn, DrawnShape, Mirror, Shape, ShapeField, Sides};
 
 static INSET: FieldCard = FieldCard::quantity("inset", Dimension::LENGTH, Role::Decision, (-5.0, 5.0), 0.005);
 static SHIFT: FieldCard =
@@ -51,8 +51,8 @@ impl<'t> TreeReader<'t> {
     }
 
     fn shape_of(&mut self, node: Node, origin: Origin, what: &'static str) -> Option<Shape> {
+        let (origin, end) = self.span_of(node, origin);
         let seat = Seat { origin, what };
-        let end = self.tree.subtree_end(node).0;
         if self.tree.kind(node) == Kind::Array {
             let numbers = self.points(node)?;
             let drawn = Drawn { numbers, build: |n, _| Drawing::Corners(pairs(n)), side: 0 };
@@ -69,6 +69,13 @@ impl<'t> TreeReader<'t> {
 
     fn worked_shape(&mut self, node: Node, what: &'static str) -> Option<Shape> {
         let member = |key: &str| self.tree.member(node, key);
+        if self.moves() && member("inset").or(member("copy")).is_some() {
+            let message = format!(
+                "{what}: what is repeated is drawn in its own numbers, or it could not be moved by the step"
+            );
+            self.problem(node, message);
+            return None;
+        }
         if let Some(inset) = member("inset") {
             return self.inset(inset, what);
         }
@@ -98,14 +105,9 @@ impl<'t> TreeReader<'t> {
                 if points.is_none() {
                     self.wrong(node, what, "a line of two places [x, y] or more");
                 }
-                let pairs = |p: Vec<Coordinate>| {
-                    p.chunks_exact(2).map(|c| [(c[0].node, c[0].stated), (c[1].node, c[1].stated)]).collect()
-                };
-                (
-                    origin,
-                    self.tree.subtree_end(node).0,
-                    points.map_or(State::Absent, |p| State::Given(pairs(p))),
-                )
+                let pairs = |p: Vec<Coordinate>| p.chunks_exact(2).map(|c| [c[0], c[1]]).collect();
+                let (origin, end) = self.span_of(node, origin);
+                (origin, end, points.map_or(State::Absent, |p| State::Given(pairs(p))))
             }
         };
         Track { seat: Seat { origin, what }, end, state }
@@ -115,7 +117,8 @@ impl<'t> TreeReader<'t> {
         let rows: Vec<Node> = self.tree.children(node).collect();
         let mut numbers = Vec::with_capacity(rows.len() * 2);
         for row in rows {
-            numbers.extend(self.pair(row)?);
+            let pair = self.pair(row)?;
+            numbers.extend(self.placed(pair));
         }
         Some(numbers)
     }
@@ -130,7 +133,7 @@ impl<'t> TreeReader<'t> {
     }
 
     fn length(&mut self, node: Node) -> Option<Coordinate> {
-        self.coordinate(node, "outline").map(|stated| Coordinate { node: node.0, stated })
+        self.coordinate(node, "outline").map(|stated| Coordinate::at(node.0, stated))
     }
 
     fn member_pair(&mut self, node: Node, key: &str) -> Option<[Coordinate; 2]> {
@@ -143,11 +146,15 @@ impl<'t> TreeReader<'t> {
         }
     }
 
+    fn member_place(&mut self, node: Node, key: &str) -> Option<[Coordinate; 2]> {
+        self.member_pair(node, key).map(|pair| self.placed(pair))
+    }
+
     fn member_length(&mut self, node: Node, key: &str, default: Option<f64>) -> Option<Coordinate> {
         match (self.tree.member(node, key), default) {
             (Some(length), _) => self.length(length),
             // What is not stated has no node of its own; the shape's node cannot be patched by a search.
-            (None, Some(stated)) => Some(Coordinate { node: node.0, stated }),
+            (None, Some(stated)) => Some(Coordinate::at(node.0, stated)),
             (None, None) => {
                 self.wrong(node, "outline", &format!("\"{key}\": a length"));
                 None
@@ -157,13 +164,13 @@ impl<'t> TreeReader<'t> {
 
     fn member_turn(&mut self, node: Node) -> Option<Coordinate> {
         match self.tree.member(node, "turn") {
-            Some(turn) => self.angle(turn, "turn").map(|stated| Coordinate { node: turn.0, stated }),
-            None => Some(Coordinate { node: node.0, stated: 0.0 }),
+            Some(turn) => self.angle(turn, "turn").map(|stated| Coordinate::at(turn.0, stated)),
+            None => Some(Coordinate::at(node.0, 0.0)),
         }
     }
 
     fn rectangle(&mut self, node: Node) -> Option<Drawn> {
-        let [x, y] = self.member_pair(node, "corner")?;
+        let [x, y] = self.member_place(node, "corner")?;
         let [w, h] = self.member_pair(node, "size")?;
         let numbers =
             vec![x, y, w, h, self.member_turn(node)?, self.member_length(node, "round", Some(0.0))?];
@@ -173,13 +180,13 @@ impl<'t> TreeReader<'t> {
     }
 
     fn circle(&mut self, node: Node) -> Option<Drawn> {
-        let [x, y] = self.member_pair(node, "centre")?;
+        let [x, y] = self.member_place(node, "centre")?;
         let numbers = vec![x, y, self.member_length(node, "radius", None)?];
         Some(Drawn { numbers, build: |n, _| Drawing::Circle { centre: [n[0], n[1]], radius: n[2] }, side: 0 })
     }
 
     fn ellipse(&mut self, node: Node) -> Option<Drawn> {
-        let [x, y] = self.member_pair(node, "centre")?;
+        let [x, y] = self.member_place(node, "centre")?;
         let [a, b] = self.member_pair(node, "radii")?;
         let numbers = vec![x, y, a, b, self.member_turn(node)?];
         let build: fn(&[f64], u8) -> Drawing =
@@ -239,8 +246,14 @@ impl<'t> TreeReader<'t> {
     fn inset(&mut self, node: Node, what: &'static str) -> Option<Shape> {
         let of = self.outline_named(node, what)?;
         let by = self.member_number(node, "by", &INSET);
-        let sides = self.tree.member(node, "sides").map_or_else(Vec::new, |s| {
-            self.tree.children(s).filter_map(|n| self.tree.number(n)).map(|n| n.max(0.0) as usize).collect()
+        let sides = self.tree.member(node, "sides").map(|s| {
+            let sides = self.tree.children(s);
+            let side = |n: Node| self.tree.number(n).map(|stated| Coordinate::at(n.0, stated));
+            Sides {
+                seat: Seat { origin: Origin::at(s.0), what: "sides that move" },
+                end: self.tree.subtree_end(s).0,
+                numbers: sides.filter_map(side).collect(),
+            }
         });
         Some(Shape::Inset { of, by, sides })
     }

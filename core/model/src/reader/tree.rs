@@ -5,6 +5,7 @@ use haulout_quantity::Measure;
 use haulout_quantity::si::{Length, Ratio};
 
 use super::Reader;
+use super::repeat::Copy;
 use crate::card::{ChoiceCard, FieldCard, Form, Role};
 use crate::compound::{Curve, Level, Link, List, Reference, Track};
 use crate::directory::Noted;
@@ -46,6 +47,7 @@ pub(crate) struct TreeReader<'t> {
     pub(super) problems: Vec<Problem>,
     pub(super) drawing_unit: f64,
     pub(super) noted: Noted,
+    pub(super) copy: Option<Copy>,
     kinds: Option<Node>,
     here: Here,
 }
@@ -59,6 +61,7 @@ impl<'t> TreeReader<'t> {
             problems: Vec::new(),
             drawing_unit: 1.0,
             noted: Noted::default(),
+            copy: None,
             kinds,
             here: Here::At(root, None),
         }
@@ -171,10 +174,38 @@ impl<'t> TreeReader<'t> {
         if matches!(state, State::Undecided) {
             self.noted.undecided.push(seat.missing(&state));
         }
-        Number { seat, card, state, kind: std::marker::PhantomData }
+        Number { seat, card, state, moved: None, kind: std::marker::PhantomData }
     }
 
-    fn inside<T>(&mut self, here: Here, read: fn(&mut Self) -> T) -> T {
+    /// What is read standing on an item of a list.
+    pub(super) fn inside<T>(&mut self, item: Node, read: fn(&mut Self) -> T) -> T {
+        self.standing_on(Here::At(item, None), read)
+    }
+
+    /// A list; each of its objects is read to one item or several.
+    fn list_by<T>(
+        &mut self,
+        key: &'static str,
+        what: &'static str,
+        each: impl Fn(&mut Self, Node) -> Vec<T>,
+    ) -> List<T> {
+        let (origin, state) = match self.slot(key) {
+            Slot::Missing(origin, kind) => (origin, Slot::state(kind)),
+            Slot::Value(node, origin, _) if self.tree.kind(node) != Kind::Array => {
+                self.wrong(node, what, "a list");
+                (origin, State::Absent)
+            }
+            Slot::Value(node, origin, _) => {
+                let objects: Vec<Node> =
+                    self.tree.children(node).filter(|n| self.tree.kind(*n) == Kind::Object).collect();
+                let items: Vec<T> = objects.into_iter().flat_map(|n| each(self, n)).collect();
+                (origin, if items.is_empty() { State::None } else { State::Given(items) })
+            }
+        };
+        List { seat: Seat { origin, what }, state }
+    }
+
+    fn standing_on<T>(&mut self, here: Here, read: fn(&mut Self) -> T) -> T {
         let outer = std::mem::replace(&mut self.here, here);
         let value = read(self);
         self.here = outer;
@@ -218,7 +249,8 @@ impl Reader for TreeReader<'_> {
     fn id(&mut self) -> String {
         match self.slot("id") {
             Slot::Value(node, ..) => {
-                self.tree.string(node).map(std::borrow::Cow::into_owned).unwrap_or_default()
+                let id = self.tree.string(node).map(std::borrow::Cow::into_owned).unwrap_or_default();
+                self.copy.map_or(id.clone(), |copy| copy.name(&id))
             }
             Slot::Missing(..) => String::new(),
         }
@@ -341,25 +373,15 @@ impl Reader for TreeReader<'_> {
             }
             Slot::Value(node, ..) => Here::At(node, None),
         };
-        self.inside(here, read)
+        self.standing_on(here, read)
     }
 
     fn list<T>(&mut self, key: &'static str, what: &'static str, read: fn(&mut Self) -> T) -> List<T> {
-        let (origin, state) = match self.slot(key) {
-            Slot::Missing(origin, kind) => (origin, Slot::state(kind)),
-            Slot::Value(node, origin, _) if self.tree.kind(node) != Kind::Array => {
-                self.wrong(node, what, "a list");
-                (origin, State::Absent)
-            }
-            Slot::Value(node, origin, _) => {
-                let objects: Vec<Node> =
-                    self.tree.children(node).filter(|n| self.tree.kind(*n) == Kind::Object).collect();
-                let items: Vec<T> =
-                    objects.into_iter().map(|n| self.inside(Here::At(n, None), read)).collect();
-                (origin, if items.is_empty() { State::None } else { State::Given(items) })
-            }
-        };
-        List { seat: Seat { origin, what }, state }
+        self.list_by(key, what, |r, n| vec![r.inside(n, read)])
+    }
+
+    fn repeats<T>(&mut self, key: &'static str, what: &'static str, read: fn(&mut Self) -> T) -> List<T> {
+        self.list_by(key, what, |r, n| r.copies(n, read))
     }
 
     fn kind(&mut self, family: &'static str) -> Link {
