@@ -56,7 +56,12 @@ impl List {
         let Some(contents) = contents else {
             return f.write_str(&row("    place", words, INDENT, self.width));
         };
-        f.write_str(&row(&format!("    line {}", contents.line() + 1), words, INDENT + 2, self.width))?;
+        let word = format!("    line {}", contents.line() + 1);
+        // The words of a shortfall repeat the value themselves; those of a problem need the text about it.
+        if entry.code().is_some() {
+            return f.write_str(&row(&word, words, INDENT.max(word.chars().count() + 1), self.width));
+        }
+        f.write_str(&row(&word, words, INDENT + 2, self.width))?;
         let room = self.width.saturating_sub(INDENT + 2).max(20);
         let line = String::from_utf8_lossy(contents.data());
         let at = label.offset().saturating_sub(contents.span().offset());
