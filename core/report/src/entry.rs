@@ -3,6 +3,7 @@
 use haulout_engine::Demand;
 use haulout_quantity::Basis;
 
+use crate::lever::strongest;
 use crate::page::Subject;
 use crate::snag::Snag;
 use crate::source::Text;
@@ -16,8 +17,8 @@ pub(crate) fn snag<'p>(subject: &Subject<'p>, told: &Told) -> Snag<'p> {
         Some(numbers) => format!("short by {}", numbers.printed.margin),
         None => "short".to_owned(),
     };
-    let place = told.governing.as_ref();
-    let place = place.map(|p| (p.start as usize, p.end as usize, written(subject.tree, p)));
+    let place = strongest(subject, told);
+    let place = place.as_ref().map(|p| (p.start as usize, p.end as usize, written(subject.tree, p)));
     let rows = rows(subject, told);
     Snag {
         title: card.title.to_string(),
@@ -63,23 +64,23 @@ fn about(told: &Told) -> String {
 /// A number with the step that gave it, its result and its name left out: they have just been said.
 fn worked(number: &str, step: Option<&str>) -> String {
     match step.and_then(brief) {
-        Some(step) => format!("{number} from {step}"),
+        Some(step) => format!("{number} {step}"),
         None => number.to_owned(),
     }
 }
 
-/// `t = 1.0 m3 / 0.5 m3/h = 2.0 h` gives the middle, `d = 0.5 m (greatest depth: level less bed)` what is in brackets,
+/// `t = 1.0 m3 / 0.5 m3/h = 2.0 h` gives `from` the middle, `d = 0.5 m (greatest depth: level less bed)` what is in brackets,
 /// `Q = 2 m3/h, where a = 1 m and b = 1 m` the check.
 pub(crate) fn brief(step: &str) -> Option<String> {
     let (_, rest) = step.split_once(" = ")?;
     if let Some((_, check)) = rest.split_once(", where ") {
-        return Some(format!("a search, where {check}"));
+        return Some(format!("where {check}"));
     }
     let bracket = rest.find(" (").filter(|at| rest.ends_with(')') && !rest[..*at].contains(" = "));
     let middle = rest.rsplit_once(" = ").map(|(middle, _)| middle);
     match (bracket, middle) {
-        (Some(at), _) => Some(rest[at + 2..rest.len() - 1].to_owned()),
-        (None, Some(middle)) => Some(middle.to_owned()),
+        (Some(at), _) => Some(rest[at + 1..].to_owned()),
+        (None, Some(middle)) => Some(format!("from {middle}")),
         (None, None) => None,
     }
 }
@@ -125,16 +126,22 @@ mod tests {
 
     #[test]
     fn a_step_is_told_without_its_name_and_its_result() {
-        assert_eq!(brief("t = 1.018 m3 / 0.4179 m3/h = 2.436 h").as_deref(), Some("1.018 m3 / 0.4179 m3/h"));
+        assert_eq!(
+            brief("t = 1.018 m3 / 0.4179 m3/h = 2.436 h").as_deref(),
+            Some("from 1.018 m3 / 0.4179 m3/h")
+        );
         assert_eq!(
             brief("d = 0.5 m (depth: level less bed; level 0.8 m)").as_deref(),
-            Some("depth: level less bed; level 0.8 m")
+            Some("(depth: level less bed; level 0.8 m)")
         );
         assert_eq!(
             brief("Q = 2 m3/h, where h = 1 m and k = 1 m").as_deref(),
-            Some("a search, where h = 1 m and k = 1 m")
+            Some("where h = 1 m and k = 1 m")
         );
-        assert_eq!(brief("V = 2 gal(US) + 3 gal(US) = 5 gal(US)").as_deref(), Some("2 gal(US) + 3 gal(US)"));
+        assert_eq!(
+            brief("V = 2 gal(US) + 3 gal(US) = 5 gal(US)").as_deref(),
+            Some("from 2 gal(US) + 3 gal(US)")
+        );
         assert_eq!(brief("nothing worked"), None);
     }
 }

@@ -26,7 +26,10 @@ impl ReportHandler for List {
         self.title(entry, f)?;
         for line in entry.help().map(|h| h.to_string()).unwrap_or_default().lines() {
             let (word, text) = line.split_once('\t').unwrap_or(("", line));
-            f.write_str(&row(&format!("    {word}"), text, INDENT, self.width))?;
+            // What has no word belongs to the title.
+            let (word, indent) =
+                if word.is_empty() { (String::new(), 4) } else { (format!("    {word}"), INDENT) };
+            f.write_str(&row(&word, text, indent, self.width))?;
         }
         self.place(entry, f)
     }

@@ -4,6 +4,7 @@ mod entry;
 mod figured;
 mod handler;
 pub mod json;
+mod lever;
 mod manual;
 mod markdown;
 mod numbers;
@@ -22,6 +23,7 @@ mod working;
 mod wrap;
 
 pub use figured::{Figured, figured};
+pub use lever::Lever;
 pub use manual::{manual_page, rule_list, sheet_page};
 pub use markdown::{markdown, markdown_of_problems};
 pub use place::{Place, place, places_of, places_of_gap};

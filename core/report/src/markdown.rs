@@ -6,6 +6,7 @@ use haulout_document::Problem;
 use haulout_engine::Outcome;
 
 use crate::entry::rows;
+use crate::lever::strongest;
 use crate::page::{Subject, held_to, shortfalls, title};
 use crate::schedule::{CLOSING, counted, status, to_prove, variances, waiting};
 use crate::source::Written;

@@ -110,7 +110,8 @@ pub(crate) fn title(subject: &Subject<'_>) -> String {
     let project = &subject.design.project;
     let title = project.title.words().unwrap_or(subject.file);
     let revision = project.revision.words().map_or_else(String::new, |r| format!(", revision {r}"));
-    format!("{title}{revision}, {} stage", subject.stage)
+    let none = if project.stage.word().is_none() { " (the file states none)" } else { "" };
+    format!("{title}{revision}, {} stage{none}", subject.stage)
 }
 
 /// The authorities the design is held to.

@@ -16,7 +16,7 @@ const INDENT: usize = 11;
 /// Names of open rules up to this number are listed; more are counted.
 const NAMED: usize = 6;
 
-/// Promises up to this number are listed on the page.
+/// Lines of a list up to this number stand on the page.
 const LISTED: usize = 8;
 
 /// The closing words of every page.
@@ -43,16 +43,21 @@ pub(crate) fn rows(subject: &Subject<'_>) -> Vec<(&'static str, String)> {
         rows.push(("tightest", tight.join("; ")));
     }
     rows.extend(open(subject).map(|text| ("open", text)));
-    headed(&mut rows, "waiting", waiting(subject).into_iter().map(|w| w.line()).collect());
-    let promises = to_prove(subject);
-    let mut lines: Vec<String> = promises.iter().take(LISTED).map(ToProve::line).collect();
-    if let Some(more) = promises.len().checked_sub(LISTED).filter(|more| *more > 0) {
-        lines.push(format!("and {more} more; --as markdown lists them all"));
-    }
-    headed(&mut rows, "to prove", lines);
+    headed(&mut rows, "waiting", listed(waiting(subject).iter().map(Awaited::line).collect()));
+    headed(&mut rows, "to prove", listed(to_prove(subject).iter().map(ToProve::line).collect()));
     headed(&mut rows, "variance", variances(subject));
     rows.push(("STATUS", status(subject)));
     rows
+}
+
+/// The first of some lines; how many more there are is said.
+fn listed(mut lines: Vec<String>) -> Vec<String> {
+    let more = lines.len().saturating_sub(LISTED);
+    if more > 0 {
+        lines.truncate(LISTED);
+        lines.push(format!("and {more} more; --as markdown lists them all"));
+    }
+    lines
 }
 
 fn headed(rows: &mut Vec<(&'static str, String)>, word: &'static str, lines: Vec<String>) {
@@ -112,8 +117,8 @@ fn open(subject: &Subject<'_>) -> Option<String> {
         false => format!("{} for {}", rules.len(), consequence.name()),
     };
     let parts: Vec<String> = grave.iter().map(named).collect();
-    let rules = if count == 1 { "required rule" } else { "required rules" };
-    (count > 0).then(|| format!("{count} {rules} could not be judged and are owed now; {}", parts.join("; ")))
+    let owed = if count == 1 { "required rule is owed now" } else { "required rules are owed now" };
+    (count > 0).then(|| format!("{count} {owed} and could not be judged; {}", parts.join("; ")))
 }
 
 fn is_open(subject: &Subject<'_>, told: &Told) -> bool {

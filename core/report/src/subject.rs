@@ -25,7 +25,9 @@ fn what(book: &Book<'_>, line: LineId) -> Option<&'static str> {
 
 /// A subject told; with none, the kind of subject there is none of.
 pub(crate) fn named(design: &Design, about: About, subject: Option<Subject>, sizes: &[&str]) -> String {
-    let Some(subject) = subject else { return format!("no {}", about.name().replace('-', " and ")) };
+    let Some(subject) = subject else {
+        return format!("no {}", about.name().replace("item", "electrical item").replace('-', " with "));
+    };
     let key = subject.key(design);
     let parts: Vec<&str> = key.split('+').collect();
     match (about, parts.as_slice()) {

@@ -7,6 +7,7 @@ use haulout_quantity::{Basis, Dimension, System, Unit, print};
 use haulout_register::AUTHORITIES;
 use haulout_sheet::{Book, Case, LineId, Made, Roots};
 
+use crate::lever::{Lever, levers};
 use crate::place::{Place, place, places_of, places_of_gap, sorted};
 use crate::promise::{Promise, promises};
 use crate::subject::{named, sizes};
@@ -106,6 +107,8 @@ pub struct Told {
     pub places: Vec<Place>,
     /// The place to look at first: the nearest decision behind what the design has, else the nearest stated value.
     pub governing: Option<Place>,
+    /// The decisions behind a shortfall.
+    pub levers: Vec<Lever>,
     /// What is missing; the reasons, when something that must stand does not.
     pub gaps: Vec<ToldGap>,
     /// Roots without a place.
@@ -153,6 +156,7 @@ fn one(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
         limit_step: asked.first().and_then(|line| step(book, *line, digits, spoken)),
         limit: roots(book, &asked, spoken).into_iter().find(|root| root.kind == "limit"),
         promises: promises(book, tree, &deciding),
+        levers: if answer.outcome == Outcome::Short { levers(book, tree, &deciding) } else { Vec::new() },
         governing: governing(book, tree, answer),
         places: sorted(places_of(tree, book, &answer.lines).into_iter().chain(in_gaps).collect()),
         roots: roots(book, &answer.lines, spoken),

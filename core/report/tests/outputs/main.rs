@@ -5,3 +5,4 @@ mod formats;
 mod pages;
 mod places;
 mod recomputed;
+mod whole;
