@@ -62,9 +62,10 @@ fn short(out: &mut String, subject: &Subject<'_>) {
             rows.into_iter().find(|(word, _)| *word == wanted).map_or_else(String::new, |(_, text)| text)
         };
         let by = told.numbers.as_ref().map_or_else(|| "short".to_owned(), |n| n.printed.margin.clone());
-        let place = told.governing.as_ref();
-        let place =
-            place.map_or_else(String::new, |p| format!("line {}, {}", p.line, written(subject.tree, p)));
+        let place = strongest(subject, told);
+        let place = place
+            .as_ref()
+            .map_or_else(String::new, |p| format!("line {}, {}", p.line, written(subject.tree, p)));
         let caution = card.caution.as_ref().map_or_else(String::new, |caution| format!(" {caution}"));
         let what = format!("{} ({})", card.title, word(""));
         let cells = [card.consequence.name(), &what, &by, &word("has"), &(word("asks") + &caution), &place];
