@@ -8,10 +8,17 @@ pub const REVIEW: &str = include_str!("../review.json");
 pub const SHEET: &str = include_str!("../sheet.json");
 /// The output of `rulebook --as json`.
 pub const RULEBOOK: &str = include_str!("../rulebook.json");
+/// The output of `register --as json`.
+pub const REGISTER: &str = include_str!("../register.json");
 
 /// All of them by name.
-pub const ALL: &[(&str, &str)] =
-    &[("design", DESIGN), ("review", REVIEW), ("sheet", SHEET), ("rulebook", RULEBOOK)];
+pub const ALL: &[(&str, &str)] = &[
+    ("design", DESIGN),
+    ("review", REVIEW),
+    ("sheet", SHEET),
+    ("rulebook", RULEBOOK),
+    ("register", REGISTER),
+];
 
 /// The text of a schema by its name.
 pub fn by_name(name: &str) -> Option<&'static str> {

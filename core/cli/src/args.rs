@@ -3,6 +3,10 @@
 use std::path::PathBuf;
 
 use clap::{Parser, Subcommand, ValueEnum};
+use clap_complete::Shell;
+
+use crate::begin::Begin;
+use crate::help;
 
 /// Checks designs of public water exhibits with reptiles before anything is built.
 ///
@@ -20,6 +24,7 @@ pub(crate) enum Job {
     /// Hold designs against the rules and say what falls short, by how much, on whose authority.
     ///
     /// Of a folder, the `.json` files with a member "edition" are designs; a file named here always is one.
+    #[command(after_long_help = help::REVIEW)]
     Review {
         /// Files and folders.
         #[arg(required = true)]
@@ -31,13 +36,14 @@ pub(crate) enum Job {
         #[arg(long, value_parser = day)]
         on: Option<String>,
         /// How the answers are printed.
-        #[arg(long = "as", value_enum, default_value_t = Form::Terminal)]
-        form: Form,
+        #[arg(long = "as", value_enum, default_value_t = ReviewForm::Terminal)]
+        form: ReviewForm,
         /// A folder of house rules (.rhai files) to hold the designs to as well; may be given several times.
         #[arg(long, value_name = "DIR")]
         annex: Vec<PathBuf>,
     },
     /// Show what a design amounts to: every figure with its working and the places its numbers came from.
+    #[command(after_long_help = help::SHEET)]
     Sheet {
         /// The design.
         path: PathBuf,
@@ -49,6 +55,9 @@ pub(crate) enum Job {
         /// How the figures are printed.
         #[arg(long = "as", value_enum, default_value_t = Form::Terminal)]
         form: Form,
+        /// A folder of house rules (.rhai files); may be given several times.
+        #[arg(long, value_name = "DIR")]
+        annex: Vec<PathBuf>,
     },
     /// Draw the plan of a design to scale, with a numbered keynote at the place of every shortfall (SVG, ISO A3).
     Drawing {
@@ -68,17 +77,49 @@ pub(crate) enum Job {
         annex: Vec<PathBuf>,
     },
     /// List the rules, or show the manual page of one.
+    #[command(after_long_help = help::RULEBOOK)]
     Rulebook {
         /// The rule.
         id: Option<String>,
         /// How the rules are printed.
         #[arg(long = "as", value_enum, default_value_t = Form::Terminal)]
         form: Form,
+        /// A folder of house rules (.rhai files); may be given several times.
+        #[arg(long, value_name = "DIR")]
+        annex: Vec<PathBuf>,
     },
-    /// Print a published schema: design, review, sheet or rulebook.
+    /// Print a published schema: of the design document, or of what a command prints for programs.
+    #[command(after_long_help = help::SCHEMA)]
     Schema {
-        /// Its name.
+        /// Its name: design, review, sheet, rulebook or register.
         name: String,
+    },
+    /// List the species and authorities the program knows, or show one species with every value and its source.
+    #[command(after_long_help = help::REGISTER)]
+    Register {
+        /// Key or Latin name of a species.
+        species: Option<String>,
+        /// How the register is printed.
+        #[arg(long = "as", value_enum, default_value_t = Form::Terminal)]
+        form: Form,
+    },
+    /// Write a first file to work on.
+    Begin {
+        #[command(subcommand)]
+        what: Begin,
+    },
+    /// Print the script that lets a shell complete commands and options.
+    #[command(after_long_help = help::COMPLETIONS)]
+    Completions {
+        /// The shell.
+        shell: Shell,
+    },
+    /// Write the pages of the manual, one a command, into a folder.
+    #[command(after_long_help = help::MANUAL_PAGES)]
+    ManualPages {
+        /// The folder; it is made if it is not there.
+        #[arg(value_name = "DIR")]
+        folder: PathBuf,
     },
 }
 
@@ -89,6 +130,17 @@ pub(crate) enum Form {
     Terminal,
     /// For a program.
     Json,
+}
+
+/// How a review is printed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub(crate) enum ReviewForm {
+    /// For a person.
+    Terminal,
+    /// For a program.
+    Json,
+    /// For a ticket.
+    Markdown,
 }
 
 /// The stages of a project.
@@ -120,7 +172,24 @@ fn day(text: &str) -> Result<String, String> {
         part.parse::<u16>().ok()
     };
     match (number(0, 4), number(1, 2), number(2, 2)) {
-        (Some(_), Some(1..=12), Some(1..=31)) if parts.len() == 3 => Ok(text.to_owned()),
+        (Some(year), Some(month @ 1..=12), Some(day)) if parts.len() == 3 => {
+            let last = last_day(year, month);
+            if (1..=last).contains(&day) {
+                Ok(text.to_owned())
+            } else {
+                Err(format!("{year:04}-{month:02} has days 01 to {last}"))
+            }
+        }
         _ => Err("a day is written as 2026-11-25".to_owned()),
+    }
+}
+
+/// The last day of a month of the Gregorian calendar.
+const fn last_day(year: u16, month: u16) -> u16 {
+    match month {
+        2 if year.is_multiple_of(4) && (!year.is_multiple_of(100) || year.is_multiple_of(400)) => 29,
+        2 => 28,
+        4 | 6 | 9 | 11 => 30,
+        _ => 31,
     }
 }

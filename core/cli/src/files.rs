@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use sha2::{Digest, Sha256};
 
-/// A file to be reviewed, or why it cannot be.
+/// A file, or why it cannot be read.
 pub(crate) struct File {
     /// As it is named in the output.
     pub(crate) name: String,
@@ -12,29 +12,38 @@ pub(crate) struct File {
     pub(crate) bytes: Result<Vec<u8>, String>,
 }
 
+/// A file that may be a design.
+pub(crate) struct Candidate {
+    /// Where it is.
+    pub(crate) path: PathBuf,
+    /// Position of the folder it was found in; none when it was named itself, and then it is a design.
+    pub(crate) folder: Option<usize>,
+}
+
 /// What the paths of a command line came to.
 #[derive(Default)]
 pub(crate) struct Found {
-    /// Designs, sorted by name, each once.
-    pub(crate) files: Vec<File>,
-    /// Sentences about the rest.
+    /// Files, sorted by path, each once.
+    pub(crate) files: Vec<Candidate>,
+    /// The folders that were looked through.
+    pub(crate) folders: Vec<PathBuf>,
+    /// Sentences about what could not be looked at.
     pub(crate) remarks: Vec<String>,
-    /// Whether something that was asked for could not be had.
-    pub(crate) lacking: bool,
 }
 
-/// Looks through the paths.
+/// Looks through the paths; nothing is read yet.
 pub(crate) fn find(paths: &[PathBuf]) -> Found {
     let mut found = Found::default();
     for path in paths {
         if path.is_dir() {
             folder(path, &mut found);
         } else {
-            found.files.push(read(path));
+            found.files.push(Candidate { path: path.clone(), folder: None });
         }
     }
-    found.files.sort_by(|a, b| a.name.cmp(&b.name));
-    found.files.dedup_by(|a, b| a.name == b.name);
+    // A file that is named and lies in a folder too counts as named.
+    found.files.sort_by(|a, b| (&a.path, a.folder.is_some()).cmp(&(&b.path, b.folder.is_some())));
+    found.files.dedup_by(|a, b| a.path == b.path);
     found
 }
 
@@ -52,7 +61,15 @@ fn bytes(path: &Path) -> Result<Vec<u8>, String> {
         std::io::ErrorKind::PermissionDenied => "the file may not be read".to_owned(),
         _ => format!("the file cannot be read: {error}"),
     };
+    if path.to_str().is_none() {
+        return Err(
+            "the name of the file is not UTF-8 text, so no result could name it; rename the file".to_owned()
+        );
+    }
     let about = std::fs::metadata(path).map_err(said)?;
+    if about.is_dir() {
+        return Err("this is a folder, and one file is wanted".to_owned());
+    }
     // A pipe or a device may never end.
     if !about.is_file() {
         return Err(
@@ -66,45 +83,46 @@ fn bytes(path: &Path) -> Result<Vec<u8>, String> {
 }
 
 fn folder(path: &Path, found: &mut Found) {
-    let (mut designs, mut others) = (0, 0);
-    for entry in walkdir::WalkDir::new(path).sort_by_file_name() {
+    let position = found.folders.len();
+    found.folders.push(path.to_owned());
+    for entry in walkdir::WalkDir::new(path) {
         match entry {
             Ok(entry)
-                if entry.file_type().is_file() && entry.path().extension().is_some_and(|e| e == "json") =>
+                if !entry.file_type().is_dir() && entry.path().extension().is_some_and(|e| e == "json") =>
             {
-                let file = read(entry.path());
-                // What cannot be read is not passed over: it may be a design.
-                if file.bytes.as_ref().map_or(true, |bytes| has_edition(bytes)) {
-                    designs += 1;
-                    found.files.push(file);
-                } else {
-                    others += 1;
-                }
+                found.files.push(Candidate { path: entry.into_path(), folder: Some(position) });
             }
             Ok(_) => {}
             Err(error) => {
-                found.lacking = true;
-                found.remarks.push(format!("{}: {error}", path.display()));
+                let at = error.path().unwrap_or(path).display();
+                let why = match error.io_error().map(std::io::Error::kind) {
+                    Some(std::io::ErrorKind::PermissionDenied) => "the folder may not be read".to_owned(),
+                    _ => format!("the folder cannot be looked through: {error}"),
+                };
+                found.remarks.push(format!("{at}: {why}"));
             }
         }
     }
+}
+
+/// What there is to say about a folder with so many designs and other files, and whether that is a lack.
+pub(crate) fn of_folder(path: &Path, designs: usize, others: usize) -> Vec<String> {
+    let mut said = Vec::new();
     if designs == 0 {
-        found.lacking = true;
         let what = "the folder holds no design: no .json file with a member \"edition\"";
-        found.remarks.push(format!("{}: {what}", path.display()));
+        said.push(format!("{}: {what}", path.display()));
     }
     if others > 0 {
         let files = if others == 1 { "file is" } else { "files are" };
-        found.remarks.push(format!(
-            "{}: {others} other .json {files} no design (no member \"edition\")",
-            path.display()
-        ));
+        let what = format!("{others} other .json {files} no design (no member \"edition\")");
+        said.push(format!("{}: {what}", path.display()));
     }
+    said
 }
 
 /// Whether a text has a member "edition" at its top level; one that cannot be read to the end counts as a design if
 /// the word stands in it, so that a broken design is not passed over in silence.
-fn has_edition(bytes: &[u8]) -> bool {
+pub(crate) fn has_edition(bytes: &[u8]) -> bool {
     let reading = haulout_document::read(bytes, &haulout_document::Limits::default());
     match reading.tree {
         Some(tree) => tree.member(tree.root(), "edition").is_some(),

@@ -7,10 +7,17 @@
 )]
 
 mod annex;
+mod answers;
 mod args;
+mod begin;
 mod document;
 mod drawing;
 mod files;
+mod help;
+mod lookalike;
+mod progress;
+mod register;
+mod review;
 mod run;
 mod sheet;
 
@@ -20,22 +27,20 @@ use std::process::ExitCode;
 use clap::Parser;
 
 fn main() -> ExitCode {
-    let outcome = run::run(&args::Args::parse());
+    let args = args::Args::parse();
     let mut output = anstream::stdout().lock();
-    let written = output.write_all(outcome.output.as_bytes()).and_then(|()| output.flush());
-    if let Err(error) = written {
-        // Nobody may take a page that was cut off for a whole one.
-        let why = match error.kind() {
-            std::io::ErrorKind::BrokenPipe => {
-                "whoever reads the output closed it before all was printed".to_owned()
+    let outcome = run::run(&args, &mut output).and_then(|outcome| output.flush().map(|()| outcome));
+    match outcome {
+        Ok(outcome) => {
+            eprint!("{}", outcome.remarks);
+            ExitCode::from(outcome.status as u8)
+        }
+        Err(error) => {
+            // Whoever closes a pipe early has read enough; the status still says that not all was printed.
+            if error.kind() != std::io::ErrorKind::BrokenPipe {
+                eprintln!("haulout: the output could not be written: {error}");
             }
-            _ => format!("the output could not be written: {error}"),
-        };
-        eprintln!("haulout: {why}");
-        return ExitCode::from(2);
+            ExitCode::from(2)
+        }
     }
-    if !outcome.remarks.is_empty() {
-        eprint!("{}", outcome.remarks);
-    }
-    ExitCode::from(outcome.status as u8)
 }

@@ -1,21 +1,22 @@
 //! The jobs: files in, text and an exit status out.
 
 use std::fmt::Write;
+use std::io;
 use std::path::PathBuf;
 
-use haulout_document::{Problem, Schema};
-use haulout_engine::{Options, Ruleset, Status, review};
-use haulout_place::Span;
-use haulout_report::json::{self, Reviewed, Run};
-use haulout_report::page::{Layout, Subject, page, problem_page};
-use haulout_report::{Told, tell};
-use rayon::prelude::*;
+use haulout_document::Schema;
+use haulout_engine::{Options, Status};
+use haulout_report::json;
+use haulout_report::page::Layout;
 
 use crate::annex;
 use crate::args::{Args, Form, Job};
-use crate::document::Document;
+use crate::begin::begin;
 use crate::drawing::draw;
-use crate::files::{File, Found, digest, find, today};
+use crate::files::{find, today};
+use crate::help;
+use crate::register::register;
+use crate::review::review_all;
 use crate::sheet::sheet;
 
 /// What a job came to.
@@ -35,27 +36,37 @@ impl Outcome {
     }
 }
 
-pub(crate) fn run(args: &Args) -> Outcome {
-    match &args.job {
+/// Does the job. What is long is written to `out` while it is worked out; the rest comes back.
+///
+/// # Errors
+/// Whatever `out` refuses.
+pub(crate) fn run(args: &Args, out: &mut dyn io::Write) -> io::Result<Outcome> {
+    let outcome = match &args.job {
         Job::Review { paths, stage, on, form, annex } => {
             let options = Options { stage: stage.map(|s| s.stage()), on: on.clone().unwrap_or_else(today) };
-            review_all(find(paths), annex, &options, *form)
+            review_all(find(paths), annex, &options, *form, out)?
         }
-        Job::Sheet { path, figure, subject, form } => {
-            sheet(path, figure.as_deref(), subject.as_deref(), *form)
+        Job::Sheet { path, figure, subject, form, annex } => {
+            sheet(path, figure.as_deref(), subject.as_deref(), annex, *form)
         }
         Job::Drawing { design, out, stage, on, annex } => {
             let options = Options { stage: stage.map(|s| s.stage()), on: on.clone().unwrap_or_else(today) };
             draw(design, out.as_deref(), annex, &options)
         }
-        Job::Rulebook { id, form } => rulebook(id.as_deref(), *form),
+        Job::Rulebook { id, form, annex } => rulebook(id.as_deref(), annex, *form),
         Job::Schema { name } => match haulout_schemas::by_name(name) {
             Some(text) => Outcome::of(text.to_owned()),
             None => {
                 Outcome::impossible(format!("there is no schema \"{name}\"; there are {}", schema_names()))
             }
         },
-    }
+        Job::Register { species, form } => register(species.as_deref(), *form),
+        Job::Begin { what } => begin(what),
+        Job::Completions { shell } => Outcome::of(help::completions(*shell)),
+        Job::ManualPages { folder } => help::manual_pages(folder),
+    };
+    out.write_all(outcome.output.as_bytes())?;
+    Ok(outcome)
 }
 
 fn schema_names() -> String {
@@ -66,8 +77,8 @@ fn schema_names() -> String {
 pub(crate) fn layout() -> Layout {
     use std::io::IsTerminal;
     let watched = std::io::stdout().is_terminal();
-    let width = std::env::var("COLUMNS").ok().and_then(|c| c.parse().ok()).unwrap_or(80);
-    Layout { width: if watched { usize::clamp(width, 60, 120) } else { 80 }, colour: watched }
+    let width = terminal_size::terminal_size().map_or(80, |(width, _)| usize::from(width.0));
+    Layout { width: if watched { width.clamp(60, 120) } else { 80 }, colour: watched }
 }
 
 /// The published schema of designs.
@@ -76,124 +87,15 @@ pub(crate) fn schema() -> Result<Schema, String> {
         .map_err(|fault| format!("the published schema of designs cannot be used: {fault}"))
 }
 
-/// One design of a run, as far as it got.
-struct Done {
-    name: String,
-    digest: String,
-    stage: Option<&'static str>,
-    /// None when the file could not be read at all; then there is one problem, which says why.
-    document: Option<Document>,
-    unread: Vec<Problem>,
-    answers: Vec<Told>,
-    status: Status,
-}
-
-impl Done {
-    fn problems(&self) -> &[Problem] {
-        self.document.as_ref().map_or(&self.unread, |document| &document.problems)
-    }
-}
-
-fn review_all(found: Found, annexes: &[PathBuf], options: &Options, form: Form) -> Outcome {
-    let (schema, ruleset) = match (schema(), annex::ruleset(annexes)) {
-        (Ok(schema), Ok(ruleset)) => (schema, ruleset),
-        (Err(fault), _) => return Outcome::impossible(fault),
-        (_, Err(faults)) => return Outcome::impossible(faults.join("\n")),
-    };
-    let done: Vec<Done> =
-        found.files.into_par_iter().map(|file| one(file, &schema, &ruleset, options)).collect();
-    let worst = done.iter().map(|d| d.status).max().unwrap_or(Status::Clear);
-    let status = if found.lacking { Status::Impossible } else { worst };
-    let output = match form {
-        Form::Json => as_json(&done, &ruleset, options),
-        Form::Terminal => as_pages(&done, &ruleset, options),
-    };
-    let unread = done.iter().flat_map(|d| d.unread.iter().map(|why| format!("{}: {}", d.name, why.message)));
-    let remarks: String = found.remarks.into_iter().chain(unread).map(|r| format!("{r}\n")).collect();
-    Outcome { output, remarks, status }
-}
-
-fn one(file: File, schema: &Schema, ruleset: &Ruleset, options: &Options) -> Done {
-    let mut done = Done {
-        name: file.name,
-        digest: String::new(),
-        stage: None,
-        document: None,
-        unread: Vec::new(),
-        answers: Vec::new(),
-        status: Status::Impossible,
-    };
-    match file.bytes {
-        Err(why) => done.unread.push(Problem::new(Span::default(), why)),
-        Ok(bytes) => {
-            done.digest = digest(&bytes);
-            let document = Document::of(&bytes, schema);
-            if let Some((tree, design)) = document.sound() {
-                let review = review(design, ruleset, &[], options);
-                done.stage = Some(review.stage.name());
-                done.answers = tell(&review, tree);
-                done.status = review.status();
-            }
-            done.document = Some(document);
-        }
-    }
-    done
-}
-
-fn as_json(done: &[Done], ruleset: &Ruleset, options: &Options) -> String {
-    let digest = digest(ruleset.substance().as_bytes());
-    let run = Run { on: &options.on, ruleset, digest: &digest };
-    let designs: Vec<Reviewed<'_>> = done
-        .iter()
-        .map(|d| Reviewed {
-            file: d.name.clone(),
-            digest: d.digest.clone(),
-            stage: d.stage,
-            text: d.document.as_ref().map(Document::written),
-            problems: d.problems(),
-            answers: &d.answers,
-        })
-        .collect();
-    printed(&json::review(&run, &designs))
-}
-
 pub(crate) fn printed(value: &serde_json::Value) -> String {
     serde_json::to_string_pretty(value).map_or_else(|_| String::new(), |text| text + "\n")
 }
 
-fn as_pages(done: &[Done], ruleset: &Ruleset, options: &Options) -> String {
-    let layout = layout();
-    let pages: Vec<String> = done
-        .iter()
-        .filter_map(|d| Some(one_page(d, d.document.as_ref()?, ruleset, options, layout)))
-        .collect();
-    pages.join(&format!("\n{}\n\n", "-".repeat(layout.width)))
-}
-
-fn one_page(
-    done: &Done,
-    document: &Document,
-    ruleset: &Ruleset,
-    options: &Options,
-    layout: Layout,
-) -> String {
-    let Some((tree, design)) = document.sound() else {
-        return problem_page(&done.name, document.written(), &document.problems, layout);
+fn rulebook(id: Option<&str>, annexes: &[PathBuf], form: Form) -> Outcome {
+    let rules = match annex::ruleset(annexes) {
+        Ok(ruleset) => ruleset.rules,
+        Err(faults) => return Outcome::impossible(faults.join("\n")),
     };
-    let subject = Subject {
-        file: &done.name,
-        tree,
-        design,
-        stage: done.stage.unwrap_or_default(),
-        on: &options.on,
-        ruleset,
-        answers: &done.answers,
-    };
-    page(&subject, layout)
-}
-
-fn rulebook(id: Option<&str>, form: Form) -> Outcome {
-    let rules = haulout_rules::built_in();
     let chosen: Vec<_> = rules.iter().filter(|r| id.is_none_or(|id| r.card.id == id)).cloned().collect();
     if chosen.is_empty() {
         let ids: Vec<&str> = rules.iter().map(|r| &*r.card.id).collect();

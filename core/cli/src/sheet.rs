@@ -1,35 +1,48 @@
 //! The job `sheet`: what one design amounts to.
 
-use std::path::Path;
+use std::path::{Path, PathBuf};
 
 use haulout_document::Schema;
+use haulout_engine::Ruleset;
 use haulout_report::page::problem_page;
 use haulout_report::{Figured, figured, json};
-use haulout_sheet::{Book, Limits};
+use haulout_sheet::Book;
 
+use crate::annex;
 use crate::args::Form;
 use crate::document::Document;
 use crate::files::read;
+use crate::lookalike::looks_like;
 use crate::run::{Outcome, layout, printed, schema};
 
 /// Works the figures asked for.
-pub(crate) fn sheet(path: &Path, figure: Option<&str>, subject: Option<&str>, form: Form) -> Outcome {
+pub(crate) fn sheet(
+    path: &Path,
+    figure: Option<&str>,
+    subject: Option<&str>,
+    annexes: &[PathBuf],
+    form: Form,
+) -> Outcome {
     if let Some(wrong) = figure.filter(|id| haulout_figures::CATALOGUE.iter().all(|f| f.card().id != *id)) {
         let ids: Vec<&str> = haulout_figures::CATALOGUE.iter().map(|f| f.card().id).collect();
         return Outcome::impossible(format!("there is no figure \"{wrong}\"; there are {}", ids.join(", ")));
     }
     let file = read(path);
-    match (file.bytes, schema()) {
-        (Err(why), _) => Outcome::impossible(format!("{}: {why}", file.name)),
-        (_, Err(why)) => Outcome::impossible(why),
-        (Ok(bytes), Ok(schema)) => of_document(&file.name, &bytes, &schema, (figure, subject), form),
+    let bytes = file.bytes.and_then(|bytes| looks_like(&bytes).map_or(Ok(bytes), Err));
+    match (bytes, schema(), annex::ruleset(annexes)) {
+        (Err(why), ..) => Outcome::impossible(format!("{}: {why}", file.name)),
+        (_, Err(why), _) => Outcome::impossible(why),
+        (_, _, Err(faults)) => Outcome::impossible(faults.join("\n")),
+        (Ok(bytes), Ok(schema), Ok(ruleset)) => {
+            of_document(&file.name, &bytes, (&schema, &ruleset), (figure, subject), form)
+        }
     }
 }
 
 fn of_document(
     name: &str,
     bytes: &[u8],
-    schema: &Schema,
+    (schema, ruleset): (&Schema, &Ruleset),
     (figure, subject): (Option<&str>, Option<&str>),
     form: Form,
 ) -> Outcome {
@@ -39,8 +52,7 @@ fn of_document(
         let page = problem_page(name, document.written(), &document.problems, layout());
         return Outcome::impossible(page.trim_end());
     };
-    let limits = Limits::default();
-    let book = Book::new(design, &limits, &[]);
+    let book = Book::new(design, &ruleset.limits, &[]);
     let wanted = |id: &str, key: &str| figure.is_none_or(|f| f == id) && subject.is_none_or(|s| s == key);
     let figures = figured(&book, tree, haulout_figures::CATALOGUE, &wanted);
     if figures.is_empty() {

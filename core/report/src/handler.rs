@@ -26,7 +26,10 @@ impl ReportHandler for List {
         self.title(entry, f)?;
         for line in entry.help().map(|h| h.to_string()).unwrap_or_default().lines() {
             let (word, text) = line.split_once('\t').unwrap_or(("", line));
-            f.write_str(&row(&format!("    {word}"), text, INDENT, self.width))?;
+            // What has no word belongs to the title.
+            let (word, indent) =
+                if word.is_empty() { (String::new(), 4) } else { (format!("    {word}"), INDENT) };
+            f.write_str(&row(&word, text, indent, self.width))?;
         }
         self.place(entry, f)
     }
@@ -56,7 +59,12 @@ impl List {
         let Some(contents) = contents else {
             return f.write_str(&row("    place", words, INDENT, self.width));
         };
-        f.write_str(&row(&format!("    line {}", contents.line() + 1), words, INDENT + 2, self.width))?;
+        let word = format!("    line {}", contents.line() + 1);
+        // The words of a shortfall repeat the value themselves; those of a problem need the text about it.
+        if entry.code().is_some() {
+            return f.write_str(&row(&word, words, INDENT.max(word.chars().count() + 1), self.width));
+        }
+        f.write_str(&row(&word, words, INDENT + 2, self.width))?;
         let room = self.width.saturating_sub(INDENT + 2).max(20);
         let line = String::from_utf8_lossy(contents.data());
         let at = label.offset().saturating_sub(contents.span().offset());

@@ -75,7 +75,8 @@ fn ruleset(run: &Run<'_>) -> Value {
     })
 }
 
-fn design(ruleset: &Ruleset, design: &Reviewed<'_>) -> Value {
+/// One design of the list.
+pub fn design(ruleset: &Ruleset, design: &Reviewed<'_>) -> Value {
     json!({
         "file": design.file,
         "digest": design.digest,

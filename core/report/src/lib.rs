@@ -1,23 +1,34 @@
 //! Answers and documents made into what people and programs read. Plain data in, text out.
 
 pub mod drawing;
+mod entry;
 mod figured;
 mod handler;
 pub mod json;
+mod lever;
 mod manual;
+mod markdown;
 mod numbers;
 pub mod page;
 mod place;
+mod promise;
+mod register;
 mod schedule;
 mod snag;
 mod source;
+mod spoken;
+mod subject;
 mod told;
 mod units;
 mod working;
 mod wrap;
 
 pub use figured::{Figured, figured};
+pub use lever::Lever;
 pub use manual::{manual_page, rule_list, sheet_page};
+pub use markdown::{markdown, markdown_of_problems};
 pub use place::{Place, place, places_of, places_of_gap};
+pub use promise::Promise;
+pub use register::{register_json, register_list, species_page};
 pub use source::Written;
 pub use told::{Numbers, Printed, Root, Told, ToldGap, tell};

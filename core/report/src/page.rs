@@ -4,16 +4,16 @@ use std::fmt::Write;
 
 use haulout_document::{Problem, Tree};
 use haulout_engine::{Consequence, Demand, Outcome, Ruleset};
-use haulout_model::{Design, Standing};
+use haulout_model::Design;
 use haulout_place::Span;
 use haulout_register::AUTHORITIES;
 use miette::ReportHandler;
 
+use crate::entry::snag;
 use crate::handler::List;
-use crate::place::Place;
 use crate::schedule::schedule;
 use crate::snag::Snag;
-use crate::source::{Text, Written};
+use crate::source::Written;
 use crate::told::Told;
 use crate::wrap::wrap;
 
@@ -105,22 +105,35 @@ impl std::fmt::Display for Drawn<'_> {
     }
 }
 
-fn heading(subject: &Subject<'_>, layout: Layout) -> String {
+/// Title, revision and stage.
+pub(crate) fn title(subject: &Subject<'_>) -> String {
     let project = &subject.design.project;
     let title = project.title.words().unwrap_or(subject.file);
     let revision = project.revision.words().map_or_else(String::new, |r| format!(", revision {r}"));
-    let left = format!("{title}{revision}, {} stage", subject.stage);
-    let right = format!("reviewed on {}", subject.on);
-    let pad = layout.width.saturating_sub(left.chars().count() + right.chars().count());
-    let first =
-        if pad >= 2 { format!("{left}{}{right}\n", " ".repeat(pad)) } else { format!("{left}\n{right}\n") };
+    let none = if project.stage.word().is_none() { " (the file states none)" } else { "" };
+    format!("{title}{revision}, {} stage{none}", subject.stage)
+}
+
+/// The authorities the design is held to.
+pub(crate) fn held_to(subject: &Subject<'_>) -> String {
     let held: Vec<&str> = AUTHORITIES.iter().filter(|a| is_held(subject, a.id)).map(|a| a.title).collect();
-    let held = if held.is_empty() {
+    if held.is_empty() {
         "held to: practice only; no authority is chosen".to_owned()
     } else {
         format!("held to: {}", held.join("; "))
+    }
+}
+
+fn heading(subject: &Subject<'_>, layout: Layout) -> String {
+    let left = title(subject);
+    let right = format!("reviewed on {}", subject.on);
+    let pad = layout.width.saturating_sub(left.chars().count() + right.chars().count());
+    let first = if pad >= 2 {
+        format!("{left}{}{right}\n", " ".repeat(pad))
+    } else {
+        format!("{}\n{right}\n", wrap(&left, layout.width).join("\n"))
     };
-    format!("{first}{}\n{}\n\n", wrap(&held, layout.width).join("\n"), subject.file)
+    format!("{first}{}\n{}\n\n", wrap(&held_to(subject), layout.width).join("\n"), subject.file)
 }
 
 fn is_held(subject: &Subject<'_>, id: &str) -> bool {
@@ -144,60 +157,4 @@ fn rank(ruleset: &Ruleset, told: &Told) -> Rank {
         n.margin.unwrap_or(-1.0) / if limit > 0.0 { limit } else { 1.0 }
     });
     Rank(card.consequence, card.demand == Demand::Should, !told.owed, share)
-}
-
-fn snag<'p>(subject: &Subject<'p>, told: &Told) -> Snag<'p> {
-    let card = &subject.ruleset.rules[told.rule].card;
-    let mut rows = vec![("", about(told))];
-    match &told.numbers {
-        Some(numbers) => {
-            rows.push(("has", numbers.printed.have.clone()));
-            rows.extend(told.working.first().map(|working| ("", working.clone())));
-            rows.push(("asks", format!("{}; {}", numbers.printed.asks, authority(told))));
-        }
-        None => rows.push(("asks", card.manual.asks.to_string())),
-    }
-    rows.extend(told.gaps.iter().map(|gap| ("found", gap.what.clone())));
-    if told.standing == Some(Standing::Declared) {
-        rows.push(("rests on", "a value that is declared and has still to be proved".to_owned()));
-    }
-    rows.push(("cure", card.manual.cure.to_string()));
-    if let Some(caution) = &card.caution {
-        rows.push(("caution", caution.to_string()));
-    }
-    if told.variance.is_some_and(|(_, expired)| expired) {
-        rows.push(("variance", "one was accepted, and its last day is past".to_owned()));
-    }
-    let by = match &told.numbers {
-        Some(numbers) => format!("short by {}", numbers.printed.margin),
-        None => "short".to_owned(),
-    };
-    let place = told.governing.as_ref().map(|p| (p.start as usize, p.end as usize, words(p)));
-    let title = format!("{} ({}: {})", card.title, card.demand.name(), card.id);
-    Snag { title, by, rows, place, owed: told.owed, text: Some(Text::of(subject.tree)) }
-}
-
-fn about(told: &Told) -> String {
-    let case = told.case.words();
-    let states = if case.is_empty() { String::new() } else { format!(", {}", case.join(", ")) };
-    let owed = if told.owed { "" } else { ", not yet owed at this stage" };
-    format!("{}{states}{owed}", told.subject.replace('+', " with "))
-}
-
-/// The source of the limit that decided, with the basis of the whole answer.
-fn authority(told: &Told) -> String {
-    let limit = told.roots.iter().find(|r| r.kind == "limit");
-    let basis = told.basis.map_or("", |b| b.name());
-    match limit {
-        Some(limit) => format!("{} ({basis})", limit.source),
-        None => format!("({basis})"),
-    }
-}
-
-/// The place in words, with the one that uses it when the value stands in a kind.
-fn words(place: &Place) -> String {
-    match &place.through {
-        Some(user) => format!("{} (used by {user})", place.pointer),
-        None => place.pointer.to_string(),
-    }
 }

@@ -1,15 +1,18 @@
 //! An answer told: numbers in a unit, working, places, gaps; what every output is made from.
 
 use haulout_document::Tree;
-use haulout_engine::{Answer, Outcome, Review, Side};
+use haulout_engine::{Answer, Deciding, Outcome, Review, Side};
 use haulout_model::{Role, Standing};
 use haulout_quantity::{Basis, Dimension, System, Unit, print};
 use haulout_register::AUTHORITIES;
 use haulout_sheet::{Book, Case, LineId, Made, Roots};
 
+use crate::lever::{Lever, levers};
 use crate::place::{Place, place, places_of, places_of_gap, sorted};
+use crate::promise::{Promise, promises};
+use crate::subject::{named, sizes};
 use crate::units::{difference, system, unit_of};
-use crate::working::{DIGITS, working};
+use crate::working::{DIGITS, step, working};
 
 /// A root that stands in no design: a register value, a default, a limit.
 #[derive(Debug, Clone, PartialEq)]
@@ -74,6 +77,8 @@ pub struct Told {
     pub rule: usize,
     /// Key of the subject.
     pub subject: String,
+    /// The subject in the words of the trade.
+    pub named: String,
     /// Id of the authority.
     pub authority: Option<&'static str>,
     /// The states it was judged in.
@@ -90,10 +95,20 @@ pub struct Told {
     pub standing: Option<Standing>,
     /// The working, what the design has first.
     pub working: Vec<String>,
+    /// The one step that gave what the design has, where it was worked.
+    pub have_step: Option<String>,
+    /// The one step that gave what is asked, where it was worked.
+    pub limit_step: Option<String>,
+    /// The limit what is asked was made of.
+    pub limit: Option<Root>,
+    /// What is only declared so far, below everything that was judged.
+    pub promises: Vec<Promise>,
     /// The places its numbers came from.
     pub places: Vec<Place>,
     /// The place to look at first: the nearest decision behind what the design has, else the nearest stated value.
     pub governing: Option<Place>,
+    /// The decisions behind a shortfall.
+    pub levers: Vec<Lever>,
     /// What is missing; the reasons, when something that must stand does not.
     pub gaps: Vec<ToldGap>,
     /// Roots without a place.
@@ -110,7 +125,7 @@ pub fn tell(review: &Review<'_>, tree: &Tree) -> Vec<Told> {
 fn one(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
     let book = &review.book;
     let card = &review.ruleset.rules[answer.rule].card;
-    let deciding = answer.deciding.map(haulout_engine::Deciding::lines).unwrap_or_default();
+    let deciding = answer.deciding.map(Deciding::lines).unwrap_or_default();
     let spoken = system(book, &deciding);
     let gaps: Vec<ToldGap> = answer
         .gaps
@@ -123,10 +138,12 @@ fn one(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
         .collect();
     let numbers = numbers(book, answer, spoken);
     let digits = numbers.as_ref().map_or(DIGITS, |n| n.printed.digits);
+    let asked = answer.deciding.map(|d| asked(book, d)).unwrap_or_default();
     let in_gaps = gaps.iter().flat_map(|g| g.places.iter().cloned());
     Told {
         rule: answer.rule,
         subject: answer.subject.map_or_else(|| card.about.name().to_owned(), |s| s.key(book.design())),
+        named: named(book.design(), card.about, answer.subject, &sizes(book, &deciding)),
         authority: answer.authority.and_then(|at| AUTHORITIES.get(usize::from(at))).map(|a| a.id),
         case: answer.case,
         outcome: answer.outcome,
@@ -135,11 +152,29 @@ fn one(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
         basis: answer.deciding.map(|_| book.basis(&deciding)),
         standing: book.standing(&deciding),
         working: working(book, &deciding, digits, spoken),
+        have_step: answer.deciding.and_then(|d| step(book, d.have, digits, spoken)),
+        limit_step: asked.first().and_then(|line| step(book, *line, digits, spoken)),
+        limit: roots(book, &asked, spoken).into_iter().find(|root| root.kind == "limit"),
+        promises: promises(book, tree, &deciding),
+        levers: if answer.outcome == Outcome::Short { levers(book, tree, &deciding) } else { Vec::new() },
         governing: governing(book, tree, answer),
         places: sorted(places_of(tree, book, &answer.lines).into_iter().chain(in_gaps).collect()),
         roots: roots(book, &answer.lines, spoken),
         gaps,
         variance: answer.variance.map(|at| (at, answer.expired)),
+    }
+}
+
+/// What a design is held against: of a band the end that it is nearer to.
+fn asked(book: &Book<'_>, deciding: Deciding) -> Vec<LineId> {
+    let value = |line: LineId| book.record(line).datum.number().unwrap_or(f64::NAN);
+    match deciding.side {
+        Side::AtLeast(limit) | Side::AtMost(limit) => vec![limit],
+        Side::Within(low, high) => {
+            let (under, over) = (value(deciding.have) - value(low), value(high) - value(deciding.have));
+            if over < under { vec![high, low] } else { vec![low, high] }
+        }
+        Side::Holds => vec![deciding.have],
     }
 }
 

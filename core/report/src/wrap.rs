@@ -4,7 +4,8 @@
 pub(crate) fn wrap(text: &str, width: usize) -> Vec<String> {
     let mut lines = Vec::new();
     let mut line = String::new();
-    for word in text.split_whitespace() {
+    for word in glued(text) {
+        let word = word.as_str();
         if !line.is_empty() && line.chars().count() + 1 + word.chars().count() > width {
             lines.push(std::mem::take(&mut line));
         }
@@ -17,6 +18,21 @@ pub(crate) fn wrap(text: &str, width: usize) -> Vec<String> {
         lines.push(line);
     }
     lines
+}
+
+/// Words; a sign that belongs to what stands before it never begins a line.
+fn glued(text: &str) -> Vec<String> {
+    let mut words: Vec<String> = Vec::new();
+    for word in text.split_whitespace() {
+        match words.last_mut() {
+            Some(last) if ["%", "·", "K", "m", "h"].contains(&word) => {
+                last.push(' ');
+                last.push_str(word);
+            }
+            _ => words.push(word.to_owned()),
+        }
+    }
+    words
 }
 
 /// A word and its text, the text hanging at `indent`.
@@ -42,6 +58,7 @@ mod tests {
             wrap("a wider bore before a larger pump", 12),
             ["a wider bore", "before a", "larger pump"]
         );
+        assert_eq!(wrap("it has 21 % to spare · more", 9), ["it has", "21 % to", "spare ·", "more"]);
         assert_eq!(row("has", "0.40 m of water", 8, 20), "has     0.40 m of water\n");
     }
 }

@@ -6,3 +6,4 @@ mod formats;
 mod pages;
 mod places;
 mod recomputed;
+mod whole;
