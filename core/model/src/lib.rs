@@ -13,6 +13,7 @@ mod layout;
 mod ledger;
 mod reader;
 mod shape;
+mod standing_in;
 mod stated;
 mod subject;
 

@@ -112,21 +112,21 @@ impl<'t> TreeReader<'t> {
     }
 
     fn points(&mut self, node: Node) -> Option<Vec<Coordinate>> {
-        let rows: Vec<Node> = self.tree.children(node).collect();
-        let mut numbers = Vec::with_capacity(rows.len() * 2);
-        for row in rows {
+        let tree = self.tree;
+        let mut numbers = Vec::with_capacity(tree.len(node) * 2);
+        for row in tree.children(node) {
             numbers.extend(self.pair(row)?);
         }
         Some(numbers)
     }
 
     fn pair(&mut self, node: Node) -> Option<[Coordinate; 2]> {
-        let items: Vec<Node> = self.tree.children(node).collect();
-        let [x, y] = items.as_slice() else {
+        let mut items = self.tree.children(node);
+        let (Some(x), Some(y), None) = (items.next(), items.next(), items.next()) else {
             self.wrong(node, "outline", "a place [x, y]");
             return None;
         };
-        Some([self.length(*x)?, self.length(*y)?])
+        Some([self.length(x)?, self.length(y)?])
     }
 
     fn length(&mut self, node: Node) -> Option<Coordinate> {
