@@ -62,7 +62,7 @@ fn timed(text: &str, schema: &Schema, ruleset: &Ruleset) -> [f64; 5] {
 }
 
 fn steps(texts: &[String]) {
-    let schema = Schema::compile(haulout_schemas::DESIGN).expect("the published schema is one");
+    let schema = Schema::trusted(haulout_schemas::DESIGN).expect("the published schema is one");
     let ruleset = ruleset();
     let rows: Vec<[f64; 5]> = texts.iter().map(|text| timed(text, &schema, &ruleset)).collect();
     let column = |at: usize| median(rows.iter().map(|row| row[at]).collect());
@@ -81,7 +81,7 @@ fn steps(texts: &[String]) {
         row(name, column(at), budget);
     }
     row("read, schema, model, review", column(0) + column(1) + column(2) + column(4), 425.0);
-    let (_, compiled) = micros(|| Schema::compile(haulout_schemas::DESIGN).is_ok());
+    let (_, compiled) = micros(|| Schema::trusted(haulout_schemas::DESIGN).is_ok());
     println!("{:44} {compiled:10.1}", "schema made ready, once a process");
 }
 
@@ -111,7 +111,7 @@ fn whole(text: &str, ruleset: &Ruleset) -> usize {
 
 fn many() {
     let ruleset = ruleset();
-    let schema = Schema::compile(haulout_schemas::DESIGN).expect("the published schema is one");
+    let schema = Schema::trusted(haulout_schemas::DESIGN).expect("the published schema is one");
     let texts: Vec<String> = (0..MANY).into_par_iter().map(|seed| design(seed, Size::BUDGET)).collect();
     let one = |text: &String| {
         let tree: Tree =
@@ -154,7 +154,7 @@ fn resident() -> f64 {
 /// Nanoseconds a byte, which stay the same where a step grows with the length of the text.
 fn growth() {
     let (ruleset, schema) =
-        (ruleset(), Schema::compile(haulout_schemas::DESIGN).expect("the published schema is one"));
+        (ruleset(), Schema::trusted(haulout_schemas::DESIGN).expect("the published schema is one"));
     println!("\n{:>8} {:>8} | ns a byte: read, schema, model, figures, review", "pools", "KB");
     let mut slow = false;
     for pools in [3, 12, 50, 200, 1000] {

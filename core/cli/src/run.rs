@@ -83,7 +83,7 @@ pub(crate) fn layout() -> Layout {
 
 /// The published schema of designs.
 pub(crate) fn schema() -> Result<Schema, String> {
-    Schema::compile(haulout_schemas::DESIGN)
+    Schema::trusted(haulout_schemas::DESIGN)
         .map_err(|fault| format!("the published schema of designs cannot be used: {fault}"))
 }
 

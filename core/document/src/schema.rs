@@ -5,10 +5,12 @@
 mod bridge;
 mod known;
 mod message;
+mod quick;
 mod trail;
 
 use std::collections::{BTreeMap, HashSet};
 use std::fmt;
+use std::sync::OnceLock;
 
 use haulout_place::{Pointer, Span};
 use jsonschema::error::ValidationErrorKind;
@@ -17,7 +19,9 @@ use serde_json::Value;
 
 use crate::Problem;
 use crate::tree::{Node, Tree};
+use crate::{Limits, read};
 use bridge::{Flat, Handle};
+use quick::Quick;
 use trail::Trail;
 
 /// Faults looked at in one document: beyond that a list helps nobody.
@@ -27,7 +31,17 @@ const MOST: usize = 500;
 ///
 /// Besides the keywords of the draft it knows an annotation of ours: `"hint"`, a sentence that is added to the
 /// message wherever a value falls foul of the schema object the hint stands in.
+///
+/// Where the whole schema is written in the part of the language that a table of our own reads, documents that fit are
+/// let through by that table, and the validator of the library is made for the first one that is not.
 pub struct Schema {
+    text: String,
+    quick: Option<Quick>,
+    full: OnceLock<Result<Full, SchemaFault>>,
+}
+
+/// The schema as the library holds it, which alone finds faults.
+struct Full {
     validator: Validator<Flat>,
     source: Value,
 }
@@ -54,24 +68,76 @@ impl std::error::Error for SchemaFault {}
 
 impl fmt::Debug for Schema {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.debug_struct("Schema").field("source", &self.source).finish_non_exhaustive()
+        f.debug_struct("Schema").field("text", &self.text).finish_non_exhaustive()
     }
 }
 
 impl Schema {
-    /// Makes a schema ready from its text.
+    /// Makes a schema ready from its text, and looks at all of it.
     ///
     /// # Errors
     /// Where the text is no JSON, no schema, or refers to another file: nothing is ever fetched.
     pub fn compile(text: &str) -> Result<Schema, SchemaFault> {
-        let source: Value = serde_json::from_str(text).map_err(|e| SchemaFault::Text(e.to_string()))?;
-        let options = jsonschema::options_for::<Flat>().offline();
-        let validator = options.build(&source).map_err(|e| SchemaFault::Meaning(e.to_string()))?;
-        Ok(Schema { validator, source })
+        let schema = Schema::of(text);
+        schema.full().map_err(Clone::clone)?;
+        Ok(schema)
+    }
+
+    /// Makes a schema ready as far as documents that fit it need: for a published one, which tests have compiled.
+    ///
+    /// # Errors
+    /// As [`Schema::compile`], if there is no quick way for the schema. Otherwise a fault is told in the place of the
+    /// problems of the first document that does not surely fit.
+    pub fn trusted(text: &str) -> Result<Schema, SchemaFault> {
+        let schema = Schema::of(text);
+        if schema.quick.is_none() {
+            schema.full().map_err(Clone::clone)?;
+        }
+        Ok(schema)
+    }
+
+    fn of(text: &str) -> Schema {
+        let tree = read(text.as_bytes(), &Limits::default()).accepted().ok();
+        let quick = tree.as_ref().and_then(Quick::of);
+        Schema { text: text.to_owned(), quick, full: OnceLock::new() }
+    }
+
+    fn full(&self) -> Result<&Full, &SchemaFault> {
+        self.full.get_or_init(|| Full::of(&self.text)).as_ref()
+    }
+
+    /// Whether the document surely fits; `None` where the schema has no quick way. What it does not let through may
+    /// fit all the same.
+    pub fn surely_fits(&self, tree: &Tree) -> Option<bool> {
+        self.quick.as_ref().map(|quick| quick.accepts(tree))
     }
 
     /// What in the document does not fit the schema, one problem a place, in the order of the text.
     pub fn check(&self, tree: &Tree) -> Vec<Problem> {
+        match self.surely_fits(tree) {
+            Some(true) => Vec::new(),
+            _ => self.check_in_full(tree),
+        }
+    }
+
+    /// As [`Schema::check`], by the library alone: what the quick way is held to.
+    pub fn check_in_full(&self, tree: &Tree) -> Vec<Problem> {
+        match self.full() {
+            Ok(full) => full.check(tree),
+            Err(fault) => vec![Problem::new(tree.span(tree.root()), fault.to_string())],
+        }
+    }
+}
+
+impl Full {
+    fn of(text: &str) -> Result<Full, SchemaFault> {
+        let source: Value = serde_json::from_str(text).map_err(|e| SchemaFault::Text(e.to_string()))?;
+        let options = jsonschema::options_for::<Flat>().offline();
+        let validator = options.build(&source).map_err(|e| SchemaFault::Meaning(e.to_string()))?;
+        Ok(Full { validator, source })
+    }
+
+    fn check(&self, tree: &Tree) -> Vec<Problem> {
         let root = Handle::value(tree, tree.root());
         if self.validator.is_valid(root) {
             return Vec::new();
@@ -122,7 +188,8 @@ impl Schema {
                     faults.extend(unfit_name(tree, node, name, &trail));
                 }
                 kind => {
-                    faults.push(Fault::new(tree, node, rank(kind), message::said(tree, node, kind, &trail)))
+                    let fault = Fault::new(tree, node, rank(kind), message::said(tree, node, kind));
+                    faults.push(Fault { hint: trail.hint().map(str::to_owned), ..fault });
                 }
             }
         }
@@ -148,13 +215,15 @@ struct Fault {
     span: Span,
     rank: Rank,
     message: String,
+    /// A sentence that is said once behind those of its place.
+    hint: Option<String>,
     /// Whether the key is known somewhere in the schema object.
     known: bool,
 }
 
 impl Fault {
     fn new(tree: &Tree, node: Node, rank: Rank, message: String) -> Self {
-        Fault { node, span: tree.span(node), rank, message, known: false }
+        Fault { node, span: tree.span(node), rank, message, hint: None, known: false }
     }
 }
 
@@ -186,6 +255,7 @@ fn unknown(tree: &Tree, object: Node, key: &str, trail: &Trail<'_>, rank: Rank) 
         span: tree.key_span(node)?,
         rank,
         message: message::unknown_key(tree, object, key, &known, trail),
+        hint: None,
         known: known.contains(&key),
     })
 }
@@ -249,12 +319,15 @@ fn explained(tree: &Tree, node: Node, real: &[Node]) -> bool {
 fn joined(here: Vec<Fault>) -> Problem {
     let span = here.first().map_or_else(Span::default, |f| f.span);
     let best = here.first().map(|f| f.rank);
-    let mut sentences: Vec<String> = Vec::new();
+    let (mut sentences, mut hints): (Vec<String>, Vec<String>) = (Vec::new(), Vec::new());
     for fault in here.into_iter().filter(|f| Some(f.rank) == best) {
         let first_only = fault.rank != Rank::Required && !sentences.is_empty();
         if !first_only && !sentences.contains(&fault.message) {
             sentences.push(fault.message);
+            hints.extend(fault.hint);
         }
     }
+    hints.dedup();
+    sentences.extend(hints);
     Problem::new(span, sentences.join(" "))
 }

@@ -46,6 +46,10 @@ pub(crate) struct Record {
     /// How many children it has.
     pub(crate) count: u32,
     pub(crate) kind: Kind,
+    /// Whether the value, if it is a string, stands in double quotes without an escape.
+    pub(crate) plain: bool,
+    /// Whether the key does.
+    pub(crate) plain_key: bool,
 }
 
 const _: () = assert!(size_of::<Record>() == 32);
@@ -118,12 +122,33 @@ impl Tree {
 
     /// The key the value stands under, escapes resolved.
     pub fn key(&self, node: Node) -> Option<Cow<'_, str>> {
+        let record = self.record(node);
+        if record.plain_key {
+            return self
+                .text
+                .get(record.key.start as usize + 1..record.key.end as usize - 1)
+                .map(Cow::Borrowed);
+        }
         Some(unescaped(self.key_span(node)?.of(&self.text)))
     }
 
     /// The string, escapes resolved; `None` for any other kind.
     pub fn string(&self, node: Node) -> Option<Cow<'_, str>> {
-        (self.kind(node) == Kind::String).then(|| unescaped(self.typed(node)))
+        let record = self.record(node);
+        if record.plain {
+            return self
+                .text
+                .get(record.span.start as usize + 1..record.span.end as usize - 1)
+                .map(Cow::Borrowed);
+        }
+        (record.kind == Kind::String).then(|| unescaped(self.typed(node)))
+    }
+
+    /// Whether the value is this string.
+    pub fn says(&self, node: Node, words: &str) -> bool {
+        let record = self.record(node);
+        let short = ((record.span.end - record.span.start) as usize) < words.len() + 2;
+        record.kind == Kind::String && !short && self.string(node).is_some_and(|s| s == words)
     }
 
     /// The number nearest to what was typed; `None` for any other kind and for a number that f64 does not hold.

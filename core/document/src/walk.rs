@@ -42,7 +42,12 @@ impl Tree {
 
     /// Whether the value stands under this key.
     pub fn is_called(&self, node: Node, key: &str) -> bool {
-        self.key(node).is_some_and(|k| k == key)
+        let record = self.record(node);
+        if !record.plain_key {
+            return self.key(node).is_some_and(|k| k == key);
+        }
+        let (start, end) = (record.key.start as usize + 1, record.key.end as usize - 1);
+        end - start == key.len() && self.text().as_bytes().get(start..end) == Some(key.as_bytes())
     }
 
     /// The element at a position from 0; `None` past the end and where `node` is no array.

@@ -41,6 +41,23 @@ fn told(tree: &Tree) -> Vec<(String, String)> {
     schema.check(tree).into_iter().map(|p| (p.span.of(tree.text()).to_owned(), p.message)).collect()
 }
 
+/// A hint stands once behind the sentences of its place, also behind that of an unknown key.
+#[test]
+fn a_hint_is_said_once() {
+    let schema = r#"{"type": "object", "properties": {"by": true, "above": true}, "required": ["above", "by"],
+        "additionalProperties": false, "hint": "A level hangs on another."}"#;
+    let schema = Schema::compile(schema).expect("it is a schema");
+    let said = |text: &str| {
+        let tree = read(text.as_bytes(), &Limits::default()).accepted().expect("the test writes JSON");
+        schema.check(&tree).into_iter().map(|p| p.message).collect::<Vec<_>>()
+    };
+    let [both] = &said("{}")[..] else { panic!("one place, one problem") };
+    assert!(both.contains("\"above\"") && both.contains("\"by\""), "{both}");
+    assert_eq!(both.matches("A level hangs on another.").count(), 1, "{both}");
+    let [unknown] = &said(r#"{"above": 1, "by": 2, "bye": 3}"#)[..] else { panic!("one place, one problem") };
+    assert!(unknown.contains("not known") && unknown.ends_with("A level hangs on another."), "{unknown}");
+}
+
 /// Each: what is added to a sound document, the place of the one problem, and what the message says.
 #[test]
 fn one_fault_one_place_one_sentence() {

@@ -1,6 +1,7 @@
 //! What has a name in the file, and every name that points to something: noted by the reader at its one door for
 //! names, so that a new key of the document cannot be forgotten here.
 
+use std::collections::{HashMap, HashSet};
 use std::sync::Arc;
 
 use haulout_document::{Kind, Node, Tree};
@@ -10,6 +11,7 @@ use crate::design::Design;
 use crate::field::{Missing, MissingKind, Origin, Seat, Standing, State};
 use crate::ledger::Ledger;
 use crate::reader::{copy_name, repeated};
+use crate::standing_in::Places;
 use crate::stated::{Part, Stated, parts};
 
 /// What the reader notes on its way: names with the family of kinds they are sought in, and stated numbers.
@@ -147,15 +149,13 @@ pub struct Awaited {
 }
 
 impl Directory {
-    pub(crate) fn of(tree: &Tree, noted: Noted, design: &Design) -> Self {
-        let ids = ids(tree);
-        let drawn = |name: &&str| design.outline(name).is_some_and(|o| matches!(o.state(), State::Given(_)));
-        let named = std::iter::once("hall").chain(ids.iter().map(Entry::name));
-        let outlines = named.filter(drawn).map(str::to_owned).collect();
+    pub(crate) fn of(tree: &Tree, noted: Noted, design: &Design, places: &Places<'_>) -> Self {
+        let ids = ids(tree, places);
+        let outlines = outlines(design, &ids);
         Directory {
             kinds: kinds(tree),
-            references: references(tree, noted.references),
-            parts: parts(tree, noted.numbers, noted.undecided),
+            references: references(tree, noted.references, places),
+            parts: parts(places, noted.numbers, noted.undecided),
             awaited: awaited(tree),
             outlines,
             ids,
@@ -163,18 +163,27 @@ impl Directory {
     }
 }
 
-fn ids(tree: &Tree) -> Vec<Entry> {
-    let nodes = (0..tree.size() as u32).map(Node);
-    let id = |node: Node| {
-        let name = tree.string(node).filter(|_| tree.key(node).as_deref() == Some("id"))?;
-        let list = tree.parent(node).and_then(|item| tree.parent(item)).and_then(|list| tree.key(list))?;
-        let skipped = ancestors(tree, node).any(|n| tree.key(n).is_some_and(|k| k.starts_with("x-")));
+/// The names of what has an outline drawn; of two things with one name the one [`Design::outline`] would find counts.
+fn outlines(design: &Design, ids: &[Entry]) -> Vec<String> {
+    let mut by_name = HashMap::new();
+    for (name, outline) in design.outlines() {
+        by_name.entry(name).or_insert(outline);
+    }
+    let drawn = |name: &&str| by_name.get(name).is_some_and(|o| matches!(o.state(), State::Given(_)));
+    let named = std::iter::once("hall").chain(ids.iter().map(Entry::name));
+    named.filter(drawn).map(str::to_owned).collect()
+}
+
+fn ids(tree: &Tree, places: &Places<'_>) -> Vec<Entry> {
+    let id = |node: &Node| {
+        let name = tree.string(*node)?;
+        let list = tree.parent(*node).and_then(|item| tree.parent(item)).and_then(|list| tree.key(list))?;
         let seat = Seat { origin: Origin::at(node.0), what: "id" };
         let (name, list) = (name.into_owned(), list.into_owned());
-        let names = if skipped { Vec::new() } else { names(tree, node, name) };
+        let names = if places.is_own(*node) { Vec::new() } else { names(tree, *node, name) };
         Some(names.into_iter().map(move |name| Entry { seat, key: name.clone(), name, list: list.clone() }))
     };
-    nodes.filter_map(id).flatten().collect()
+    places.ids.iter().filter_map(id).flatten().collect()
 }
 
 /// The names an id stands for: itself, or its copies where the item is repeated or stands in one that is.
@@ -213,7 +222,9 @@ const AWAITED: &[(&str, &str)] = &[
 
 fn awaited(tree: &Tree) -> Vec<Awaited> {
     let of = |node: Node| {
-        tree.string(node).filter(|s| s == "to be decided")?;
+        if !tree.says(node, "to be decided") {
+            return None;
+        }
         let key = tree.key(node)?;
         let (key, what) = *AWAITED.iter().find(|(k, _)| *k == key)?;
         let holder = tree.parent(node)?;
@@ -240,19 +251,24 @@ fn kinds(tree: &Tree) -> Vec<Entry> {
     families.flat_map(of_family).collect()
 }
 
-fn references(tree: &Tree, noted: Vec<(Reference, Option<&'static str>)>) -> Vec<Pointing> {
+fn references(
+    tree: &Tree,
+    noted: Vec<(Reference, Option<&'static str>)>,
+    places: &Places<'_>,
+) -> Vec<Pointing> {
+    let mut known = HashSet::with_capacity(noted.len());
     let mut found: Vec<Pointing> = Vec::with_capacity(noted.len());
     for (reference, family) in noted {
         let node = Node(reference.seat().origin.node);
-        if ancestors(tree, node).any(|n| tree.key(n).as_deref() == Some("held-to")) {
+        if ancestors(tree, node).any(|n| tree.is_called(n, "held-to")) {
             continue;
         }
         let key = ancestors(tree, node).find_map(|n| tree.key(n)).unwrap_or_default();
         let by_key = || LEADS.iter().find(|(k, _)| *k == key).map_or(Leads::Anything, |(_, leads)| *leads);
         let leads = family.map_or_else(by_key, Leads::Kind);
-        let (owner, field) = (owner(tree, node), field(tree, node));
+        let (owner, field) = (places.innermost(node), field(tree, node));
         let key = format!("{owner}.{field}:{}", reference.name());
-        if !found.iter().any(|p| p.key == key) {
+        if known.insert(key.clone()) {
             found.push(Pointing { reference, leads, owner, field, key });
         }
     }
@@ -261,20 +277,8 @@ fn references(tree: &Tree, noted: Vec<(Reference, Option<&'static str>)>) -> Vec
 }
 
 /// A node and what holds it, inside out, the root left out.
-pub(crate) fn ancestors(tree: &Tree, node: Node) -> impl Iterator<Item = Node> + '_ {
+fn ancestors(tree: &Tree, node: Node) -> impl Iterator<Item = Node> + '_ {
     std::iter::successors(Some(node), |n| tree.parent(*n)).take_while(|n| *n != tree.root())
-}
-
-/// The id of an object.
-pub(crate) fn id_of(tree: &Tree, node: Node) -> Option<String> {
-    let object = tree.kind(node) == Kind::Object;
-    let id = if object { tree.member(node, "id") } else { None };
-    id.and_then(|id| tree.string(id)).map(std::borrow::Cow::into_owned)
-}
-
-fn owner(tree: &Tree, node: Node) -> String {
-    let top = || ancestors(tree, node).last().and_then(|n| tree.key(n)).unwrap_or_default().into_owned();
-    ancestors(tree, node).find_map(|n| id_of(tree, n)).unwrap_or_else(top)
 }
 
 fn field(tree: &Tree, node: Node) -> String {

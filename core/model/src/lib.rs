@@ -15,6 +15,7 @@ mod named;
 mod nested;
 mod reader;
 mod shape;
+mod standing_in;
 mod stated;
 mod subject;
 

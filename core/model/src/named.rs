@@ -47,19 +47,22 @@ impl Design {
         feature.or_else(barrier).or_else(exit)
     }
 
-    /// The outline of what has this id: the hall, a space, a pool, a zone, a filter, a basking site, a feature, a ledge.
+    /// Everything that has an outline, by name: the hall, then spaces, pools, zones, filters, basking sites, features
+    /// and ledges.
+    pub fn outlines(&self) -> impl Iterator<Item = (&str, &ShapeField)> {
+        let spaces = self.hall.spaces.items().iter().map(|s| (s.id.as_str(), &s.outline));
+        let pools = self.pools.items().iter().map(|p| (p.id.as_str(), &p.outline));
+        let zones = self.zones().map(|(_, z)| (z.id.as_str(), &z.outline));
+        let filters = self.filters.items().iter().map(|f| (f.id.as_str(), &f.outline));
+        let basking = self.basking.items().iter().map(|b| (b.id.as_str(), &b.outline));
+        let features = self.features.items().iter().map(|f| (f.id.as_str(), &f.outline));
+        let ledges = self.ledges().map(|(_, l)| (l.id.as_str(), &l.outline));
+        let water = spaces.chain(pools).chain(zones).chain(filters);
+        std::iter::once(("hall", &self.hall.outline)).chain(water).chain(basking).chain(features).chain(ledges)
+    }
+
+    /// The outline of what has this id; the first of [`Design::outlines`].
     pub fn outline(&self, name: &str) -> Option<&ShapeField> {
-        if name == "hall" {
-            return Some(&self.hall.outline);
-        }
-        let space = self.hall.spaces.items().iter().find(|s| s.id == name).map(|s| &s.outline);
-        let pool = || self.pools.items().iter().find(|p| p.id == name).map(|p| &p.outline);
-        let zone = || self.zones().find(|(_, z)| z.id == name).map(|(_, z)| &z.outline);
-        let filter = || self.filters.items().iter().find(|f| f.id == name).map(|f| &f.outline);
-        let basking = || self.basking.items().iter().find(|b| b.id == name).map(|b| &b.outline);
-        let feature = || self.features.items().iter().find(|f| f.id == name).map(|f| &f.outline);
-        let ledge = || self.ledges().find(|(_, l)| l.id == name).map(|(_, l)| &l.outline);
-        let water = space.or_else(pool).or_else(zone).or_else(filter);
-        water.or_else(basking).or_else(feature).or_else(ledge)
+        self.outlines().find(|(id, _)| *id == name).map(|(_, outline)| outline)
     }
 }

@@ -1,14 +1,15 @@
 //! Every stated number with its card, by the part of the file that states it: for what is asked of all numbers alike.
 
+use std::collections::{HashMap, HashSet};
 use std::sync::Arc;
 
-use haulout_document::{Node, Tree};
+use haulout_document::Node;
 use haulout_quantity::{Dimension, Measure, Parts, Unit};
 
 use crate::card::FieldCard;
-use crate::directory::{ancestors, id_of};
 use crate::field::{Missing, Origin, Seat, State, Value};
 use crate::ledger::{Ledger, NumberRoot};
+use crate::standing_in::Places;
 
 /// A stated number whose kind is known by its card only.
 #[derive(Debug, Clone, Copy)]
@@ -46,18 +47,21 @@ impl Stated {
     }
 }
 
-/// The numbers of a field: none, one, or both ends of a range.
-pub(crate) fn numbers(seat: Seat, card: &'static FieldCard, state: &State<Value>) -> Vec<Stated> {
-    let State::Given(Value { parts, unit, standing }) = state else { return Vec::new() };
-    let one = |value: f64, part: u8| {
+/// Notes the numbers of a field: none, one, or both ends of a range.
+pub(crate) fn note(noted: &mut Vec<Stated>, seat: Seat, card: &'static FieldCard, state: &State<Value>) {
+    let State::Given(Value { parts, unit, standing }) = state else { return };
+    let mut one = |value: f64, part: u8| {
         // The parts of a range or a spread are counted from 1; the counts of "1.3.0" are numbered by their seat.
         let origin = if part == 0 { seat.origin } else { seat.origin.part(part) };
-        Stated { root: NumberRoot { origin, value, unit: *unit, standing: *standing, card } }
+        noted.push(Stated { root: NumberRoot { origin, value, unit: *unit, standing: *standing, card } });
     };
     match *parts {
-        Parts::One(value) => vec![one(value, 0)],
-        Parts::Spread { value, .. } => vec![one(value, 1)],
-        Parts::Range { low, high } => vec![one(low, 1), one(high, 2)],
+        Parts::One(value) => one(value, 0),
+        Parts::Spread { value, .. } => one(value, 1),
+        Parts::Range { low, high } => {
+            one(low, 1);
+            one(high, 2);
+        }
     }
 }
 
@@ -72,32 +76,40 @@ pub struct Part {
     pub undecided: Vec<Missing>,
 }
 
-pub(crate) fn parts(tree: &Tree, numbers: Vec<Stated>, undecided: Vec<Missing>) -> Vec<Part> {
-    let mut parts: Vec<Part> = Vec::new();
+pub(crate) fn parts(places: &Places<'_>, numbers: Vec<Stated>, undecided: Vec<Missing>) -> Vec<Part> {
+    let mut sorted = Sorted { places, parts: Vec::new(), by_node: HashMap::new(), by_name: HashMap::new() };
     for missing in undecided {
-        part_of(&mut parts, tree, missing.origin).undecided.push(missing);
+        sorted.part_of(missing.origin).undecided.push(missing);
     }
+    let mut known = HashSet::with_capacity(numbers.len());
     for number in numbers {
         let origin = number.root.origin;
-        let part = part_of(&mut parts, tree, origin);
-        if !part.numbers.iter().any(|n| n.root.origin == origin) {
-            part.numbers.push(number);
+        // What is given has no missing keys; so this much of the origin tells two apart.
+        if known.insert((origin.node, origin.part, origin.through)) {
+            sorted.part_of(origin).numbers.push(number);
         }
     }
-    parts
+    sorted.parts
 }
 
-fn part_of<'p>(parts: &'p mut Vec<Part>, tree: &Tree, origin: Origin) -> &'p mut Part {
-    let name = outermost(tree, Node(origin.through.unwrap_or(origin.node)));
-    let at = parts.iter().position(|p| p.name == name).unwrap_or_else(|| {
-        parts.push(Part { name, numbers: Vec::new(), undecided: Vec::new() });
-        parts.len() - 1
-    });
-    &mut parts[at]
+/// The parts found so far, in the order in which something of theirs was read.
+struct Sorted<'p> {
+    places: &'p Places<'p>,
+    parts: Vec<Part>,
+    by_node: HashMap<u32, usize>,
+    by_name: HashMap<String, usize>,
 }
 
-fn outermost(tree: &Tree, node: Node) -> String {
-    let chain: Vec<Node> = ancestors(tree, node).collect();
-    let top = || chain.last().and_then(|n| tree.key(*n)).unwrap_or_default().into_owned();
-    chain.iter().rev().find_map(|n| id_of(tree, *n)).unwrap_or_else(top)
+impl Sorted<'_> {
+    fn part_of(&mut self, origin: Origin) -> &mut Part {
+        let node = Node(origin.through.unwrap_or(origin.node));
+        let at = *self.by_node.entry(self.places.outermost_node(node)).or_insert_with(|| {
+            let name = self.places.outermost(node);
+            *self.by_name.entry(name).or_insert_with_key(|name| {
+                self.parts.push(Part { name: name.clone(), numbers: Vec::new(), undecided: Vec::new() });
+                self.parts.len() - 1
+            })
+        });
+        &mut self.parts[at]
+    }
 }

@@ -3,5 +3,6 @@
 mod schema {
     mod documents;
     mod places;
+    mod quick;
     mod two_way;
 }

@@ -25,9 +25,39 @@ pub fn unit(spelling: &str) -> Option<&'static Unit> {
     find(spelling.as_bytes()).or_else(|| find(Spelling::of(spelling)?.as_bytes()))
 }
 
-fn find(form: &[u8]) -> Option<&'static Unit> {
-    let at = BY_SPELLING.binary_search_by(|(known, _)| known.as_slice().cmp(form)).ok()?;
-    Some(BY_SPELLING[at].1)
+/// Slots of the table of spellings; a power of two, several times as many as there are spellings.
+const SLOTS: usize = 2048;
+
+/// The positions in [`BY_SPELLING`] counted from 1, each in its slot or, where that is taken, in the next free one.
+static SLOTTED: LazyLock<Vec<u16>> = LazyLock::new(|| {
+    let mut slots = vec![0_u16; SLOTS];
+    for (at, (form, _)) in BY_SPELLING.iter().enumerate() {
+        let mut slot = slot_of(form);
+        while slots[slot] != 0 {
+            slot = (slot + 1) % SLOTS;
+        }
+        slots[slot] = at as u16 + 1;
+    }
+    slots
+});
+
+fn slot_of(form: &[u8]) -> usize {
+    let mix = |sum: u32, byte: &u8| (sum ^ u32::from(*byte)).wrapping_mul(0x0100_0193);
+    let sum = form.iter().fold(0x811c_9dc5, mix);
+    (sum ^ (sum >> 15)) as usize % SLOTS
+}
+
+/// The unit whose spelling has this form.
+pub(crate) fn find(form: &[u8]) -> Option<&'static Unit> {
+    let mut slot = slot_of(form);
+    loop {
+        let at = usize::from(SLOTTED[slot]).checked_sub(1)?;
+        let (known, unit) = &BY_SPELLING[at];
+        if known == form {
+            return Some(unit);
+        }
+        slot = (slot + 1) % SLOTS;
+    }
 }
 
 /// The refused spellings in their one form.
@@ -117,6 +147,7 @@ mod tests {
         }
         let spellings: usize = UNITS.iter().map(|unit| 1 + unit.spellings.len()).sum();
         assert_eq!(BY_SPELLING.len(), spellings, "a spelling is too long for its form");
+        assert!(2 * spellings < super::SLOTS, "the table of spellings fills up: double it");
     }
 
     #[test]

@@ -227,10 +227,10 @@ fn visitors(pen: &mut Pen, site: Site) -> Value {
 fn variances(pen: &mut Pen, site: Site) -> Value {
     let rules = ["turnover-by-delivered-flow", "velocity-in-the-pipes", "levels-ascend"];
     (0..pen.below(3))
-        .map(|_| {
+        .map(|at| {
             let room = pen.below(site.rooms);
             json!({
-                "rule": *pen.pick(&rules), "subject": format!("circuit:loop-{room}"),
+                "id": format!("variance-{at}"), "rule": *pen.pick(&rules), "subject": format!("circuit:loop-{room}"),
                 "reason": "accepted until the next shutdown", "accepted-by": "head of life support",
                 "until": *pen.pick(&["2026-06-30", "2027-03-31"]),
             })

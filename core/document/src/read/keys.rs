@@ -9,7 +9,7 @@ use crate::Problem;
 use crate::escape::unescaped;
 
 /// Objects up to this size are searched; larger ones get a table, so that the time stays linear.
-const SEARCHED: u32 = 16;
+const SEARCHED: u32 = 32;
 
 /// The keys of an open object that has grown large. The standard hasher is seeded, so a text cannot aim at it.
 #[derive(Default)]
@@ -17,19 +17,46 @@ pub(super) struct Seen(Option<HashMap<String, Span>>);
 
 impl Reader<'_> {
     /// Notes a key that already stands in the innermost open object.
-    pub(super) fn unrepeated(&mut self, key: Span) -> Result<(), Stop> {
+    pub(super) fn unrepeated(&mut self, key: Span, plain: bool) -> Result<(), Stop> {
         let text = self.text;
-        let name = unescaped(key.of(text));
-        let Some(first) = self.first_place(&name, key) else {
+        let found = if plain && self.open.last().is_some_and(|open| self.is_searched(open.node)) {
+            self.first_plain(key)
+        } else {
+            self.first_place(&unescaped(key.of(text)), key)
+        };
+        let Some(first) = found else {
             return Ok(());
         };
         let message = format!("The key {} stands twice in this object; keep one of the two.", key.of(text));
         self.note(Problem::new(key, message).with(first, "it stands here first"))
     }
 
+    fn is_searched(&self, node: u32) -> bool {
+        self.nodes.get(node as usize).is_some_and(|record| record.count < SEARCHED)
+    }
+
+    /// As [`Reader::first_place`] in a small object, for a key without escapes: most keys are told apart by their length.
+    fn first_plain(&self, key: Span) -> Option<Span> {
+        let typed = key.of(self.text).as_bytes();
+        let mut at = self.open.last()?.node as usize + 1;
+        while let Some(record) = self.nodes.get(at) {
+            let (start, end) = (record.key.start as usize, record.key.end as usize);
+            let same = if record.plain_key {
+                end - start == typed.len() && self.bytes.get(start..end) == Some(typed)
+            } else {
+                unescaped(record.key.of(self.text)) == unescaped(key.of(self.text))
+            };
+            if same {
+                return Some(record.key);
+            }
+            at = record.after as usize;
+        }
+        None
+    }
+
     fn first_place(&mut self, name: &str, key: Span) -> Option<Span> {
         let node = self.open.last()?.node;
-        if self.nodes[node as usize].count < SEARCHED {
+        if self.is_searched(node) {
             return self.keys_of(node).find(|k| unescaped(k.of(self.text)) == name);
         }
         if self.open.last()?.seen.0.is_none() {

@@ -6,6 +6,10 @@ impl Reader<'_> {
     /// Reads a number; every value it lets pass is one `f64` can parse.
     pub(super) fn number(&mut self) -> Result<(), Stop> {
         let start = self.at;
+        if let Some(length) = self.short_number() {
+            self.at += length;
+            return Ok(());
+        }
         let token = token(&self.text[start..]);
         let end = start + token.len();
         self.at = end;
@@ -28,6 +32,31 @@ impl Reader<'_> {
             }
             None => Err(self.stop(start, end, not_a_number(token))),
         }
+    }
+}
+
+impl Reader<'_> {
+    /// The length of a number without exponent and of few digits, which f64 holds without a look; anything else is
+    /// left to the careful way.
+    fn short_number(&self) -> Option<usize> {
+        const FEW: usize = 40;
+        let rest = &self.bytes[self.at..];
+        let digits = |from: usize| rest[from..].iter().take_while(|c| c.is_ascii_digit()).count();
+        let sign = usize::from(rest.first() == Some(&b'-'));
+        let whole = digits(sign);
+        let mut length = sign + whole;
+        if whole == 0 || (whole > 1 && rest[sign] == b'0') {
+            return None;
+        }
+        if rest.get(length) == Some(&b'.') {
+            let fraction = digits(length + 1);
+            length += 1 + fraction;
+            if fraction == 0 {
+                return None;
+            }
+        }
+        let ends = matches!(rest.get(length), None | Some(b',' | b']' | b'}' | b' ' | b'\n' | b'\r' | b'\t'));
+        (ends && length < FEW).then_some(length)
     }
 }
 

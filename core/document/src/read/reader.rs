@@ -39,8 +39,10 @@ pub(super) struct Reader<'t> {
     pub(super) open: Vec<Open>,
     pub(super) problems: Vec<Problem>,
     limits: Limits,
-    /// Key of the value that comes next.
-    key: Option<Span>,
+    /// Key of the value that comes next, and whether it is a plain one.
+    key: Option<(Span, bool)>,
+    /// Whether the string read last stands in double quotes without an escape.
+    pub(super) plain: bool,
 }
 
 pub(super) fn read(text: &Arc<str>, limits: &Limits) -> Reading {
@@ -53,6 +55,7 @@ pub(super) fn read(text: &Arc<str>, limits: &Limits) -> Reading {
         problems: Vec::new(),
         limits: *limits,
         key: None,
+        plain: false,
     };
     let outcome = reader.document();
     let mut problems = reader.problems;
@@ -149,17 +152,20 @@ impl Reader<'_> {
     fn push(&mut self, start: usize, kind: Kind, after: u32) {
         let parent = self.open.last().map_or(NONE, |open| open.node);
         let mut position = 0;
+        let (key, plain_key) = self.key.take().map_or((None, false), |(key, plain)| (Some(key), plain));
         if let Some(whole) = self.nodes.get_mut(parent as usize) {
             position = whole.count;
             whole.count += 1;
         }
         self.nodes.push(Record {
             span: span(start, self.at),
-            key: self.key.take().unwrap_or(Span::new(position, 0)),
+            key: key.unwrap_or(Span::new(position, 0)),
             parent,
             after,
             count: 0,
             kind,
+            plain: kind == Kind::String && self.plain,
+            plain_key,
         });
     }
 
@@ -219,15 +225,15 @@ impl Reader<'_> {
     }
 
     fn key_and_colon(&mut self) -> Result<(), Stop> {
-        let key = self.member_key()?;
+        let (key, plain) = (self.member_key()?, self.plain);
         self.blank()?;
         if self.peek() != Some(b':') {
             return Err(self.no_colon(key));
         }
         self.at += 1;
         self.blank()?;
-        self.unrepeated(key)?;
-        self.key = Some(key);
+        self.unrepeated(key, plain)?;
+        self.key = Some((key, plain));
         Ok(())
     }
 
@@ -236,6 +242,7 @@ impl Reader<'_> {
         match self.peek() {
             Some(b'"' | b'\'') => self.string()?,
             Some(c) if c.is_ascii_alphanumeric() || matches!(c, b'_' | b'$') || c >= 0x80 => {
+                self.plain = false;
                 self.bare_key()?
             }
             _ => return Err(self.no_key()),

@@ -4,6 +4,20 @@ use super::reader::{Reader, Stop, span};
 use crate::Problem;
 use crate::escape::code_unit;
 
+/// The bytes at which the run through a string has to look: quotes, the backslash, control characters.
+const LOOKED_AT: [bool; 256] = {
+    let mut table = [false; 256];
+    let mut c = 0;
+    while c < 0x20 {
+        table[c] = true;
+        c += 1;
+    }
+    table[b'"' as usize] = true;
+    table[b'\'' as usize] = true;
+    table[b'\\' as usize] = true;
+    table
+};
+
 impl Reader<'_> {
     /// Reads a string in double quotes, or in single ones (a slip).
     pub(super) fn string(&mut self) -> Result<(), Stop> {
@@ -11,10 +25,16 @@ impl Reader<'_> {
         let quote = self.bytes[start];
         let mut control = None;
         self.at += 1;
+        self.plain = quote == b'"';
         loop {
+            let run = self.bytes[self.at..].iter().position(|c| LOOKED_AT[usize::from(*c)]);
+            self.at = run.map_or(self.bytes.len(), |run| self.at + run);
             match self.peek() {
                 None => return Err(self.unclosed(start, control)),
-                Some(b'\\') => self.escape(quote)?,
+                Some(b'\\') => {
+                    self.plain = false;
+                    self.escape(quote)?;
+                }
                 Some(c) if c == quote => break,
                 Some(c) => {
                     if c < 0x20 && control.is_none() {

@@ -76,11 +76,11 @@ fn either(words: &[String]) -> String {
     }
 }
 
-/// The sentence for a keyword that was not met, its hint added.
-pub(super) fn said(tree: &Tree, node: Node, kind: &ValidationErrorKind, trail: &Trail<'_>) -> String {
+/// The sentence for a keyword that was not met.
+pub(super) fn said(tree: &Tree, node: Node, kind: &ValidationErrorKind) -> String {
     let subject = name(tree, node);
     let value = typed(tree, node);
-    trail.with_hint(capital(sentence(tree, node, kind, &subject, &value)))
+    capital(sentence(tree, node, kind, &subject, &value))
 }
 
 fn sentence(tree: &Tree, node: Node, kind: &ValidationErrorKind, subject: &str, value: &str) -> String {
@@ -183,5 +183,5 @@ pub(super) fn unknown_key(tree: &Tree, object: Node, key: &str, known: &[&str], 
             format!("Known there: {}{more}.", listed.join(", "))
         }
     };
-    format!("The key \"{}\" is not known in {place}. {way_out}{own}", short(key))
+    trail.with_hint(format!("The key \"{}\" is not known in {place}. {way_out}{own}", short(key)))
 }

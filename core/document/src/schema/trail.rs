@@ -21,6 +21,10 @@ impl<'s> Trail<'s> {
         Trail { root, object, hint: own.or_else(|| hint_along(root, &path)) }
     }
 
+    pub(super) const fn hint(&self) -> Option<&'s str> {
+        self.hint
+    }
+
     /// The sentence, followed by the hint if there is one.
     pub(super) fn with_hint(&self, sentence: String) -> String {
         match self.hint {

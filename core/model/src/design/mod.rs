@@ -25,10 +25,14 @@ pub mod variance;
 pub mod visitor;
 pub mod weir;
 
-use haulout_document::{Problem, Tree};
+use std::collections::HashMap;
+use std::collections::hash_map::Entry;
+
+use haulout_document::{Node, Problem, Tree};
 
 use crate::compound::List;
 use crate::reader::{Reader, TreeReader};
+use crate::standing_in::Places;
 
 /// One enclosure, as its file states it.
 #[derive(Debug, Clone)]
@@ -106,34 +110,33 @@ impl Design {
 /// Reads a tree into a design. Problems are of units, references within quantities and ids; the schema step speaks of
 /// shape and keys. The design is there whatever the problems, so that all of them come out at once.
 pub fn read(tree: &Tree) -> (Design, Vec<Problem>) {
+    let places = Places::of(tree);
     let mut reader = TreeReader::new(tree).with_drawing_unit();
     let mut design = Design::members(&mut reader);
-    design.directory = crate::directory::Directory::of(tree, reader.noted(), &design);
+    design.directory = crate::directory::Directory::of(tree, reader.noted(), &design, &places);
     let mut problems = reader.into_problems();
-    problems.extend(duplicate_ids(tree));
+    problems.extend(duplicate_ids(tree, &places.ids));
     problems.sort_by_key(|p| p.span);
     (design, problems)
 }
 
 /// An id that stands twice: its second place, with the first beside it.
-fn duplicate_ids(tree: &Tree) -> Vec<Problem> {
-    let mut first = std::collections::BTreeMap::new();
+fn duplicate_ids(tree: &Tree, ids: &[Node]) -> Vec<Problem> {
+    let mut first = HashMap::with_capacity(ids.len());
     let mut problems = Vec::new();
-    for node in (0..tree.size() as u32).map(haulout_document::Node) {
-        let is_id = tree.key(node).as_deref() == Some("id");
-        let Some(id) = tree.string(node).filter(|_| is_id) else {
-            continue;
-        };
-        for id in crate::directory::names(tree, node, id.into_owned()) {
-            let message =
-                format!("the id \"{id}\" is taken already; every id stands for one thing in the file");
+    for node in ids {
+        let Some(id) = tree.string(*node) else { continue };
+        for id in crate::directory::names(tree, *node, id.into_owned()) {
             match first.entry(id) {
-                std::collections::btree_map::Entry::Vacant(free) => {
-                    free.insert(node);
+                Entry::Vacant(free) => {
+                    free.insert(*node);
                 }
-                std::collections::btree_map::Entry::Occupied(taken) => problems.push(Problem {
-                    message,
-                    span: tree.span(node),
+                Entry::Occupied(taken) => problems.push(Problem {
+                    message: format!(
+                        "the id \"{}\" is taken already; every id stands for one thing in the file",
+                        taken.key()
+                    ),
+                    span: tree.span(*node),
                     also: vec![(tree.span(*taken.get()), "it stands here first".to_owned())],
                 }),
             }

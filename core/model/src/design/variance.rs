@@ -6,6 +6,8 @@ use crate::reader::Reader;
 /// An accepted shortfall, or a check made elsewhere.
 #[derive(Debug, Clone)]
 pub struct Variance {
+    /// Its id.
+    pub id: String,
     /// The id of the rule.
     pub rule: Text,
     /// The key of the subject, as answers print it: `pool:main`.
@@ -23,6 +25,7 @@ pub struct Variance {
 impl Variance {
     pub(crate) fn read<R: Reader>(r: &mut R) -> Self {
         Variance {
+            id: r.id(),
             rule: r.text("rule", "rule"),
             subject: r.text("subject", "subject"),
             authority: r.text("authority", "authority"),

@@ -20,10 +20,15 @@ impl TreeReader<'_> {
         let standing = standing.unwrap_or(own_standing(card.role));
         let plain = |value| Some(Value { parts: Parts::One(value), unit: None, standing });
         match (card.form, self.tree.kind(node)) {
-            (Form::Plain | Form::Share, Kind::Number) => plain(self.tree.number(node)?),
+            (Form::Plain, Kind::Number) => plain(self.tree.number(node)?),
+            (Form::Share, Kind::Number) => {
+                let value = self.tree.number(node)?;
+                self.is_share(node, card, value).then(|| plain(value)).flatten()
+            }
             (Form::Count, Kind::Number) => self.whole(node, card).and_then(plain),
             (Form::Quantity | Form::Band | Form::Difference | Form::Slope | Form::Share, Kind::String) => {
-                let text = self.tree.string(node)?.into_owned();
+                let tree = self.tree;
+                let text = tree.string(node)?;
                 let read = match card.form {
                     Form::Slope => haulout_quantity::read_slope(&text),
                     Form::Share => haulout_quantity::read_share(&text),
@@ -33,6 +38,9 @@ impl TreeReader<'_> {
                 let read = self.or_problem(node, card.what, read)?;
                 if matches!(read.parts, Parts::Range { .. }) && card.form != Form::Band {
                     self.wrong(node, card.what, "one value, not a range,");
+                    return None;
+                }
+                if card.form == Form::Share && !self.is_share(node, card, read.parts.value()) {
                     return None;
                 }
                 Some(Value { parts: read.parts, unit: Some(read.unit), standing })
@@ -52,6 +60,23 @@ impl TreeReader<'_> {
                 None
             }
         }
+    }
+
+    /// A share of more than the whole is most likely one in hundredths without its sign.
+    fn is_share(&mut self, node: Node, card: &'static FieldCard, value: f64) -> bool {
+        if (0.0..=1.0).contains(&value) {
+            return true;
+        }
+        let typed = self.tree.typed(node).trim_matches('"').trim().to_owned();
+        let way_out = match value > 1.0 && value <= 100.0 && !typed.contains('%') {
+            true => format!(" If {typed} hundredths are meant, write \"{typed} %\"."),
+            false => String::new(),
+        };
+        self.problem(
+            node,
+            format!("{}: a share lies between 0 and 1, and {typed} does not.{way_out}", card.what),
+        );
+        false
     }
 
     fn whole(&mut self, node: Node, card: &'static FieldCard) -> Option<f64> {
@@ -92,7 +117,8 @@ impl TreeReader<'_> {
         match self.tree.kind(node) {
             Kind::Number => self.tree.number(node).map(|n| n * self.drawing_unit),
             Kind::String => {
-                let text = self.tree.string(node)?.into_owned();
+                let tree = self.tree;
+                let text = tree.string(node)?;
                 let read = haulout_quantity::read(&text, Dimension::LENGTH);
                 self.or_problem(node, what, read).map(|read| read.parts.value())
             }
@@ -118,9 +144,10 @@ impl TreeReader<'_> {
         slot: Slot,
         cards: [&'static FieldCard; N],
     ) -> [Number<Length>; N] {
+        let tree = self.tree;
         let items: Vec<Node> = match slot {
-            Slot::Value(node, ..) if self.tree.kind(node) == Kind::Array && self.tree.len(node) == N => {
-                self.tree.children(node).collect()
+            Slot::Value(node, ..) if tree.kind(node) == Kind::Array && tree.len(node) == N => {
+                tree.children(node).collect()
             }
             Slot::Value(node, ..) => {
                 self.wrong(node, cards[0].what, if N == 2 { "a place [x, y]" } else { "a place [x, y, z]" });
@@ -185,7 +212,8 @@ impl TreeReader<'_> {
         card: &'static crate::card::ChoiceCard,
         standing: Option<Standing>,
     ) -> State<(u16, Standing)> {
-        let word = self.tree.string(node).unwrap_or_default().into_owned();
+        let tree = self.tree;
+        let word = tree.string(node).unwrap_or_default();
         let standing = standing.unwrap_or(own_standing(card.role));
         match card.options.iter().position(|o| **o == *word) {
             Some(at) => State::Given((at as u16, standing)),
@@ -206,7 +234,13 @@ impl TreeReader<'_> {
             Slot::Value(..) => {
                 let number: Number<Length> = self.number_at(slot, card);
                 let origin = number.seat.origin;
-                (origin, if number.is_given() { State::Given(LevelExpr::At(number)) } else { State::Absent })
+                let state = match number.state {
+                    State::Given(_) => State::Given(LevelExpr::At(number)),
+                    State::Undecided => State::Undecided,
+                    State::None => State::None,
+                    State::Absent => State::Absent,
+                };
+                (origin, state)
             }
         };
         Level { seat: Seat { origin, what: card.what }, state }

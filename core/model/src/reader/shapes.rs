@@ -114,9 +114,9 @@ impl<'t> TreeReader<'t> {
     }
 
     fn points(&mut self, node: Node) -> Option<Vec<Coordinate>> {
-        let rows: Vec<Node> = self.tree.children(node).collect();
-        let mut numbers = Vec::with_capacity(rows.len() * 2);
-        for row in rows {
+        let tree = self.tree;
+        let mut numbers = Vec::with_capacity(tree.len(node) * 2);
+        for row in tree.children(node) {
             let pair = self.pair(row)?;
             numbers.extend(self.placed(pair));
         }
@@ -124,12 +124,12 @@ impl<'t> TreeReader<'t> {
     }
 
     fn pair(&mut self, node: Node) -> Option<[Coordinate; 2]> {
-        let items: Vec<Node> = self.tree.children(node).collect();
-        let [x, y] = items.as_slice() else {
+        let mut items = self.tree.children(node);
+        let (Some(x), Some(y), None) = (items.next(), items.next(), items.next()) else {
             self.wrong(node, "outline", "a place [x, y]");
             return None;
         };
-        Some([self.length(*x)?, self.length(*y)?])
+        Some([self.length(x)?, self.length(y)?])
     }
 
     fn length(&mut self, node: Node) -> Option<Coordinate> {

@@ -11,13 +11,13 @@ use crate::compound::{Curve, Level, Link, List, Reference, Track};
 use crate::directory::Noted;
 use crate::field::{Choice, Flag, MissingKind, Number, Origin, Seat, Standing, State, Text, Value};
 use crate::shape::ShapeField;
-use crate::stated::numbers;
+use crate::stated::note;
 
 /// Where the reader stands.
 #[derive(Clone, Copy)]
 enum Here {
-    /// On an object; what it lacks may stand in its kind.
-    At(Node, Option<Node>),
+    /// On an object; what it lacks may stand in its kind. Its members are noted from this position on.
+    At(Node, Option<Node>, usize),
     /// On nothing: the object is missing, for this reason, at this place.
     Missing(Origin, MissingKind),
 }
@@ -50,21 +50,50 @@ pub(crate) struct TreeReader<'t> {
     pub(super) copy: Option<Copy>,
     kinds: Option<Node>,
     here: Here,
+    /// The members of the objects the reader stands in, each object's behind those of the one around it: all keys of
+    /// an object are asked for one after the other, and this finds them without a walk through what they hold.
+    members: Vec<(u64, Node)>,
+}
+
+/// The length of a key and the seven bytes it begins with: keys that differ here are not the same.
+fn start_of(key: &str) -> u64 {
+    let mut start = [0; 8];
+    let length = key.len().min(7);
+    start[..length].copy_from_slice(&key.as_bytes()[..length]);
+    start[7] = key.len().min(255) as u8;
+    u64::from_le_bytes(start)
 }
 
 impl<'t> TreeReader<'t> {
     pub(crate) fn new(tree: &'t Tree) -> Self {
         let root = tree.root();
         let kinds = tree.member(root, "kinds");
-        TreeReader {
+        let mut reader = TreeReader {
             tree,
             problems: Vec::new(),
             drawing_unit: 1.0,
             noted: Noted::default(),
             copy: None,
             kinds,
-            here: Here::At(root, None),
-        }
+            here: Here::At(root, None, 0),
+            members: Vec::new(),
+        };
+        reader.note_members(root);
+        reader
+    }
+
+    fn note_members(&mut self, object: Node) {
+        let tree = self.tree;
+        let start = |node: Node| (tree.key(node).map_or(0, |key| start_of(&key)), node);
+        self.members.extend(tree.children(object).map(start));
+    }
+
+    /// The member of the object the reader stands on.
+    fn own_member(&self, from: usize, key: &str) -> Option<Node> {
+        let start = start_of(key);
+        let same =
+            |(its, node): &&(u64, Node)| *its == start && (key.len() < 8 || self.tree.is_called(*node, key));
+        self.members[from..].iter().find(same).map(|(_, node)| *node)
     }
 
     /// Takes the unit of bare coordinates from `/drawing/unit` before anything is drawn.
@@ -100,8 +129,8 @@ impl<'t> TreeReader<'t> {
     pub(super) fn slot(&mut self, key: &'static str) -> Slot {
         match self.here {
             Here::Missing(origin, kind) => Slot::Missing(below(origin, key), kind),
-            Here::At(node, kind) => {
-                let own = self.tree.member(node, key).map(|value| (value, None));
+            Here::At(node, kind, from) => {
+                let own = self.own_member(from, key).map(|value| (value, None));
                 let found = own.or_else(|| {
                     kind.and_then(|k| self.tree.member(k, key)).map(|value| (value, Some(node.0)))
                 });
@@ -118,10 +147,8 @@ impl<'t> TreeReader<'t> {
         let (node, standing) = self.standing(node);
         let origin = Origin { through, ..Origin::at(node.0) };
         match self.tree.kind(node) {
-            Kind::String if self.tree.string(node).as_deref() == Some("none") => {
-                Slot::Missing(origin, MissingKind::None)
-            }
-            Kind::String if self.tree.string(node).as_deref() == Some("to be decided") => {
+            Kind::String if self.tree.says(node, "none") => Slot::Missing(origin, MissingKind::None),
+            Kind::String if self.tree.says(node, "to be decided") => {
                 Slot::Missing(origin, MissingKind::Undecided)
             }
             Kind::Null => {
@@ -150,9 +177,7 @@ impl<'t> TreeReader<'t> {
         let (origin, state) = match slot {
             Slot::Missing(origin, kind) => (origin, Slot::state(kind)),
             // "step" is the trade's word for no slope at all.
-            Slot::Value(node, origin, _)
-                if card.form == Form::Slope && self.tree.string(node).as_deref() == Some("step") =>
-            {
+            Slot::Value(node, origin, _) if card.form == Form::Slope && self.tree.says(node, "step") => {
                 (origin, State::None)
             }
             Slot::Value(node, origin, standing) => {
@@ -170,7 +195,7 @@ impl<'t> TreeReader<'t> {
         card: &'static FieldCard,
         state: State<Value>,
     ) -> Number<Q> {
-        self.noted.numbers.extend(numbers(seat, card, &state));
+        note(&mut self.noted.numbers, seat, card, &state);
         if matches!(state, State::Undecided) {
             self.noted.undecided.push(seat.missing(&state));
         }
@@ -179,7 +204,11 @@ impl<'t> TreeReader<'t> {
 
     /// What is read standing on an item of a list.
     pub(super) fn inside<T>(&mut self, item: Node, read: fn(&mut Self) -> T) -> T {
-        self.standing_on(Here::At(item, None), read)
+        let from = self.members.len();
+        self.note_members(item);
+        let value = self.standing_on(Here::At(item, None, from), read);
+        self.members.truncate(from);
+        value
     }
 
     /// A list; each of its objects is read to one item or several.
@@ -187,7 +216,7 @@ impl<'t> TreeReader<'t> {
         &mut self,
         key: &'static str,
         what: &'static str,
-        each: impl Fn(&mut Self, Node) -> Vec<T>,
+        each: impl Fn(&mut Self, Node, &mut Vec<T>),
     ) -> List<T> {
         let (origin, state) = match self.slot(key) {
             Slot::Missing(origin, kind) => (origin, Slot::state(kind)),
@@ -196,9 +225,10 @@ impl<'t> TreeReader<'t> {
                 (origin, State::Absent)
             }
             Slot::Value(node, origin, _) => {
-                let objects: Vec<Node> =
-                    self.tree.children(node).filter(|n| self.tree.kind(*n) == Kind::Object).collect();
-                let items: Vec<T> = objects.into_iter().flat_map(|n| each(self, n)).collect();
+                let tree = self.tree;
+                let objects = tree.children(node).filter(|n| tree.kind(*n) == Kind::Object);
+                let mut items: Vec<T> = Vec::with_capacity(tree.len(node));
+                objects.for_each(|object| each(self, object, &mut items));
                 (origin, if items.is_empty() { State::None } else { State::Given(items) })
             }
         };
@@ -371,17 +401,17 @@ impl Reader for TreeReader<'_> {
                 self.wrong(node, what, "an object");
                 Here::Missing(origin, MissingKind::Absent)
             }
-            Slot::Value(node, ..) => Here::At(node, None),
+            Slot::Value(node, ..) => return self.inside(node, read),
         };
         self.standing_on(here, read)
     }
 
     fn list<T>(&mut self, key: &'static str, what: &'static str, read: fn(&mut Self) -> T) -> List<T> {
-        self.list_by(key, what, |r, n| vec![r.inside(n, read)])
+        self.list_by(key, what, |r, n, items| items.push(r.inside(n, read)))
     }
 
     fn repeats<T>(&mut self, key: &'static str, what: &'static str, read: fn(&mut Self) -> T) -> List<T> {
-        self.list_by(key, what, |r, n| r.copies(n, read))
+        self.list_by(key, what, |r, n, items| items.extend(r.copies(n, read)))
     }
 
     fn kind(&mut self, family: &'static str) -> Link {
@@ -389,9 +419,9 @@ impl Reader for TreeReader<'_> {
         if let (Some(_), Some(noted)) = (link.name(), self.noted.references.last_mut()) {
             noted.1 = Some(family);
         }
-        if let (Here::At(node, _), Some(name)) = (self.here, link.name()) {
+        if let (Here::At(node, _, from), Some(name)) = (self.here, link.name()) {
             let family = self.kinds.and_then(|kinds| self.tree.member(kinds, family));
-            self.here = Here::At(node, family.and_then(|family| self.tree.member(family, name)));
+            self.here = Here::At(node, family.and_then(|family| self.tree.member(family, name)), from);
         }
         link
     }

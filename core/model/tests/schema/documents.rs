@@ -104,7 +104,7 @@ fn taken() -> Vec<(&'static str, Value)> {
             "electrical",
             json!({ "items": [{ "id": "lamp", "at": [1, 2, "2.4 m"], "residual-current": "none" }] }),
         ),
-        ("variances", json!([{ "rule": "r", "reason": "listed wall" }])),
+        ("variances", json!([{ "id": "v", "rule": "r", "reason": "listed wall" }])),
         ("$schema", json!("design.json")),
         ("x-office", json!(7)),
     ]

@@ -91,6 +91,41 @@ fn scan_of(text: &str) -> Result<Scan<'_>, Slip> {
 
 impl Reading {
     fn all(self, text: &str) -> Result<Stated, Slip> {
+        match self.usual(text) {
+            Some(stated) => Ok(stated),
+            None => self.any(text),
+        }
+    }
+
+    /// The usual spelling, one decimal number and a unit in its one form: "0.6 m". Whatever else is written, and all
+    /// that is wrong, is left to the careful way.
+    fn usual(self, text: &str) -> Option<Stated> {
+        let bytes = text.as_bytes();
+        let digits = |from: usize| bytes[from..].iter().take_while(|c| c.is_ascii_digit()).count();
+        let start = usize::from(matches!(bytes.first(), Some(b'-' | b'+')));
+        let mut end = start + digits(start);
+        if end == start || text.len() > LONGEST {
+            return None;
+        }
+        if bytes.get(end) == Some(&b'.') && bytes.get(end + 1).is_some_and(u8::is_ascii_digit) {
+            end += 1 + digits(end + 1);
+        }
+        let typed = text[end..].strip_prefix(' ').unwrap_or(&text[end..]);
+        let more = |c: &u8| matches!(c, b'-' | b'+' | b',' | b':' | b';');
+        if typed.is_empty() || typed.as_bytes()[0].is_ascii_digit() || typed.bytes().any(|c| more(&c)) {
+            return None;
+        }
+        let unit = crate::lookup::find(typed.as_bytes())?;
+        let fits = unit.dimension == self.dimension && (unit.kind != Kind::Difference || self.difference);
+        let top: f64 = text[start..end].parse().ok()?;
+        let term = Term::of_number(bytes[0] == b'-', top, unit);
+        let value = self.si(&term, unit);
+        let parts = Parts::One(value);
+        let sound = fits && top.is_finite() && self.check(text, parts).is_ok();
+        sound.then(|| Stated { parts: parts.map(|value| value + 0.0), unit, prefix: None })
+    }
+
+    fn any(self, text: &str) -> Result<Stated, Slip> {
         let mut scan = scan_of(text)?;
         if scan.rest().is_empty() {
             return Err(Slip::new(

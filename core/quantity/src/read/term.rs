@@ -23,6 +23,11 @@ pub(super) struct Term {
 }
 
 impl Term {
+    /// A number with its unit.
+    pub(super) fn of_number(negative: bool, top: f64, unit: &'static Unit) -> Self {
+        Term { negative, number: Number { top, bottom: 1.0 }, unit: Some(unit), lesser: None, at: 0..0 }
+    }
+
     /// In SI, with the shift of °C and °F.
     pub(super) fn value(&self, unit: &Unit) -> f64 {
         if unit.shift == 0.0 {

@@ -197,3 +197,38 @@ fn mutated_texts_never_panic() {
         }
     }
 }
+
+/// The quick way for usual spellings reads as the careful one does, whatever number stands before whatever unit.
+#[test]
+fn the_quick_way_reads_as_the_careful_one() {
+    let numbers = ["0.6", "+1.25", "-300", "12.", "1e3", "1 1/2", "999999999999999999999"];
+    let tails = ["", " ", " to 9 m", " ×", "2", " 6 in"];
+    let spelt = crate::UNITS.iter().flat_map(|unit| {
+        std::iter::once(&unit.symbol).chain(unit.spellings).map(move |spelling| (unit, *spelling))
+    });
+    let mut quick = 0;
+    for (unit, spelling) in spelt {
+        for (number, tail) in numbers.iter().flat_map(|n| tails.iter().map(move |t| (n, t))) {
+            for (gap, dimension) in [(" ", unit.dimension), ("", unit.dimension), (" ", Dimension::LENGTH)] {
+                let text = format!("{number}{gap}{spelling}{tail}");
+                for difference in [false, true] {
+                    let reading = super::Reading { dimension, difference };
+                    let Some(short) = reading.usual(&text) else { continue };
+                    assert_eq!(Ok(short), reading.any(&text), "{text}");
+                    quick += 1;
+                }
+            }
+        }
+    }
+    assert!(quick > 1000, "{quick} went the quick way");
+}
+
+/// A sign of multiplication is no part of a unit, neither between two nor left behind one.
+#[test]
+fn a_times_sign_is_refused() {
+    for text in ["3 ft3 ×", "3 kN × m", "3 × m", "3 m ×"] {
+        for dimension in [Dimension::VOLUME, Dimension::LENGTH, Dimension::NUMBER] {
+            assert!(read(text, dimension).is_err(), "{text}");
+        }
+    }
+}

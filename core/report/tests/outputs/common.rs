@@ -22,7 +22,7 @@ pub(crate) const POOL: &str = r#"{
       "levels": { "water": "+0.80 m" }, "water": { "temperature": "26 °C" } }
   ],
   "variances": [
-    { "rule": "deep-enough", "subject": "pool:spare", "reason": "holding only", "accepted-by": "the curator", "until": "2027-03-31" }
+    { "id": "spare-depth", "rule": "deep-enough", "subject": "pool:spare", "reason": "holding only", "accepted-by": "the curator", "until": "2027-03-31" }
   ]
 }
 "#;
