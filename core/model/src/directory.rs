@@ -87,6 +87,7 @@ const LEADS: &[(&str, Leads)] = &[
     ("collected-by", Leads::Lists(&["intakes", "pools", "overflows"])),
     ("group", Leads::Lists(&["animals"])),
     ("item", Leads::Lists(&["items"])),
+    ("lamps", Leads::Lists(&["items"])),
     ("of", Leads::Outline),
     ("above", Leads::Level),
     ("below", Leads::Level),
