@@ -9,7 +9,7 @@ use crate::compound::Reference;
 use crate::design::Design;
 use crate::field::{Missing, MissingKind, Origin, Seat, Standing, State};
 use crate::ledger::Ledger;
-use crate::reader::{copy_name, repeated};
+use crate::reader::names;
 use crate::stated::{Part, Stated, parts};
 
 /// What the reader notes on its way: names with the family of kinds they are sought in, and stated numbers.
@@ -174,14 +174,6 @@ fn ids(tree: &Tree) -> Vec<Entry> {
         Some(names.into_iter().map(move |name| Entry { seat, key: name.clone(), name, list: list.clone() }))
     };
     nodes.filter_map(id).flatten().collect()
-}
-
-/// The names an id stands for: itself, or its copies where the item is repeated or stands in one that is.
-pub(crate) fn names(tree: &Tree, id: Node, name: String) -> Vec<String> {
-    match ancestors(tree, id).find_map(|n| repeated(tree, n)) {
-        Some(copies) => (0..copies).map(|times| copy_name(&name, times)).collect(),
-        None => vec![name],
-    }
 }
 
 /// Keys under which names stand or may come to stand, with the words for them.

@@ -124,7 +124,7 @@ fn duplicate_ids(tree: &Tree) -> Vec<Problem> {
         let Some(id) = tree.string(node).filter(|_| is_id) else {
             continue;
         };
-        for id in crate::directory::names(tree, node, id.into_owned()) {
+        for id in crate::reader::names(tree, node, id.into_owned()) {
             let message =
                 format!("the id \"{id}\" is taken already; every id stands for one thing in the file");
             match first.entry(id) {

@@ -10,7 +10,7 @@ mod tree;
 use haulout_quantity::Measure;
 
 pub use describe::{Described, describe};
-pub(crate) use repeat::{copy_name, repeated};
+pub(crate) use repeat::names;
 pub(crate) use tree::TreeReader;
 
 use crate::card::{ChoiceCard, FieldCard, Role};

@@ -182,29 +182,6 @@ impl<'t> TreeReader<'t> {
         self.standing_on(Here::At(item, None), read)
     }
 
-    /// A list; each of its objects is read to one item or several.
-    fn list_by<T>(
-        &mut self,
-        key: &'static str,
-        what: &'static str,
-        each: impl Fn(&mut Self, Node) -> Vec<T>,
-    ) -> List<T> {
-        let (origin, state) = match self.slot(key) {
-            Slot::Missing(origin, kind) => (origin, Slot::state(kind)),
-            Slot::Value(node, origin, _) if self.tree.kind(node) != Kind::Array => {
-                self.wrong(node, what, "a list");
-                (origin, State::Absent)
-            }
-            Slot::Value(node, origin, _) => {
-                let objects: Vec<Node> =
-                    self.tree.children(node).filter(|n| self.tree.kind(*n) == Kind::Object).collect();
-                let items: Vec<T> = objects.into_iter().flat_map(|n| each(self, n)).collect();
-                (origin, if items.is_empty() { State::None } else { State::Given(items) })
-            }
-        };
-        List { seat: Seat { origin, what }, state }
-    }
-
     fn standing_on<T>(&mut self, here: Here, read: fn(&mut Self) -> T) -> T {
         let outer = std::mem::replace(&mut self.here, here);
         let value = read(self);
