@@ -29,13 +29,14 @@ pub fn mistakes() -> Vec<Mistake> {
 }
 
 fn mistake(row: &str) -> Mistake {
-    let cells: Vec<&str> = row.trim().trim_matches('|').split('|').map(|cell| cell.trim().trim_matches('`')).collect();
-    let cell = |at: usize| (*cells.get(at).expect("a row of the list has eight cells")).to_owned();
+    let cells: Vec<&str> =
+        row.trim().trim_matches('|').split('|').map(|cell| cell.trim().trim_matches('`')).collect();
+    let cell = |at: usize| (*cells.get(at).expect("a row of the list has seven cells")).to_owned();
     Mistake {
         pointer: cell(2),
         draft: cell(3),
         sound: Some(cell(4)).filter(|text| text != "absent"),
-        found_by: Some(cell(7)).filter(|rule| rule != "–"),
+        found_by: Some(cell(6)).filter(|rule| rule != "–"),
     }
 }
 

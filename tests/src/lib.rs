@@ -1,7 +1,7 @@
 //! What the end-to-end tests share: reading the example designs, reviewing them, naming places.
 
-pub mod evidence;
 pub mod draft;
+pub mod evidence;
 pub mod generate;
 pub mod outside;
 pub mod worked;

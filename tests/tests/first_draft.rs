@@ -20,13 +20,17 @@ fn the_draft_is_the_sound_room_with_the_listed_mistakes() {
         std::fs::write(&path, &draft).expect("the repository can be written");
     }
     let stands = std::fs::read_to_string(&path).expect("the draft is there");
-    assert!(stands == draft, "the draft is not the sound room with the listed mistakes: HAULOUT_WRITE=1 writes it");
+    assert!(
+        stands == draft,
+        "the draft is not the sound room with the listed mistakes: HAULOUT_WRITE=1 writes it"
+    );
 }
 
 /// Whether a rule falls short somewhere, and names a place that is or holds the pointer, or lies inside it.
 fn finds(rule: &str, says: &[(String, Said)], pointer: &str) -> bool {
     let wanted = Pointer::parse(pointer).expect("the list holds pointers");
-    let short = says.iter().filter(|(key, said)| key.split(' ').next() == Some(rule) && said.outcome == "short");
+    let short =
+        says.iter().filter(|(key, said)| key.split(' ').next() == Some(rule) && said.outcome == "short");
     let mut places = short.flat_map(|(_, said)| &said.places).filter_map(|place| Pointer::parse(place).ok());
     places.any(|place| place.contains(&wanted) || wanted.contains(&place))
 }
@@ -42,7 +46,11 @@ fn every_mistake_of_a_judged_chapter_is_found_where_it_stands() {
     let mut found = 0;
     for mistake in mistakes() {
         let Some(rule) = &mistake.found_by else { continue };
-        assert!(finds(rule, &draft, &mistake.pointer), "{rule} does not find {} in the draft", mistake.pointer);
+        assert!(
+            finds(rule, &draft, &mistake.pointer),
+            "{rule} does not find {} in the draft",
+            mistake.pointer
+        );
         assert!(!finds(rule, &sound, &mistake.pointer), "{rule} finds {} in the sound room", mistake.pointer);
         found += 1;
     }
