@@ -6,9 +6,9 @@ use haulout_calc::formula::{FormulaCard, Kind, Refusal};
 use haulout_calc::plausible::{Slip, Suspect};
 use haulout_model::{Form, Stated, Subject, Written};
 use haulout_quantity::si::{
-    Area, ElectricCurrent, ElectricPotential, Frequency, Length, Mass, MassDensity, MassRate, MolarFlux, Power,
-    RadiantExposure, Ratio, ReciprocalLength, ThermalConductivity, ThermodynamicTemperature, Time, Velocity,
-    Volume, VolumeRate,
+    Area, ElectricCurrent, ElectricPotential, Frequency, Length, Mass, MassDensity, MassRate, MolarFlux,
+    Power, RadiantExposure, Ratio, ReciprocalLength, ThermalConductivity, ThermodynamicTemperature, Time,
+    Velocity, Volume, VolumeRate,
 };
 use haulout_quantity::{Basis, Dimension, Measure};
 use haulout_sheet::{All, Assembly, Entry, Gap, GapKind, Known, Line, LineId, Sheet};
