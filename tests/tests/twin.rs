@@ -129,6 +129,9 @@ fn twin_quantity(key: Option<&str>, word: &str) -> Option<String> {
 /// A coordinate, or a number of a curve's table.
 fn twin_number(tree: &Tree, node: Node) -> Option<String> {
     let value = tree.number(node)?;
+    if tree.key(node).as_deref() == Some("radius") {
+        return Some(format!("{}", value / 0.3048));
+    }
     let row = tree.parent(node)?;
     let chain: Vec<Node> = std::iter::successors(Some(row), |n| tree.parent(*n)).collect();
     let keys: Vec<String> =
