@@ -4,6 +4,7 @@
 //! the name on its card; other rows call a function. Yes is 1, no is 0, a choice is the number of its option.
 
 mod animals;
+mod basking;
 mod electricity;
 mod geometry;
 mod hydraulics;
@@ -78,6 +79,7 @@ pub fn rows() -> Vec<(&'static str, &'static [Row])> {
         ("geometry", geometry::ROWS),
         ("levels and arithmetic", levels::ROWS),
         ("animals and barriers", animals::ROWS),
+        ("basking and depth", basking::ROWS),
         ("electricity", electricity::ROWS),
         ("units", units::ROWS),
     ]

@@ -95,7 +95,7 @@ fn an_example_notices_every_limit_moved_either_way() {
     }
     let (limits, heads) = (rows.len(), ["rule", "limit", "value", "moved up", "moved down"]);
     let page = format!(
-        "# Limits moved\n\nEach of the {limits} limits of the compiled rules is moved by 5 % (a whole number without a unit by one), one at a time, \
+        "# Limits moved\n\nEach of the {limits} limits of the compiled rules is moved by 5 % (a whole number without a unit by one, nothing by one of its unit), one at a time, \
          through the door that annexes use. Beside the moved value stands the first marked example whose outcome changes; where an example belongs \
          to another rule that reads the limit, that rule is named.\n\n{}",
         table(&heads, rows)

@@ -56,6 +56,51 @@ const TESTED: &[(&str, &str, &str)] = &[
         "fn a_socket_on_the_dry_face_of_a_low_front_is_too_near",
     ),
     ("the number is plausible", "core/calc/src/plausible.rs", "fn a_pool_six_metres_deep"),
+    (
+        "height of the loaded edge of a float over the water",
+        "core/calc/src/buoyancy.rs",
+        "fn a_heavy_raft_heels_by_its_waterplane",
+    ),
+    ("area of a site", "tests/tests/sites_by_hand.rs", "fn two_logs_and_a_stump"),
+    ("distance to the nearest site", "tests/tests/sites_by_hand.rs", "fn two_logs_and_a_stump"),
+    ("plan area under so much water or less", "tests/tests/sites_by_hand.rs", "fn a_shelf_and_a_pit"),
+    ("plan area under so much water or more", "tests/tests/sites_by_hand.rs", "fn a_shelf_and_a_pit"),
+    ("bed as the eye sees it", "tests/tests/sight_rooms.rs", "fn over_a_rail_through_the_surface"),
+    ("guard one does not see through", "tests/tests/sight_rooms.rs", "fn over_a_rail_through_the_surface"),
+    (
+        "share of the bed seen on ways up to a length",
+        "tests/tests/sight_rooms.rs",
+        "fn over_a_rail_through_the_surface",
+    ),
+    ("shortest way in water to the bed", "tests/tests/sight_rooms.rs", "fn over_a_rail_through_the_surface"),
+    ("longest way in water to the bed", "tests/tests/sight_rooms.rs", "fn over_a_rail_through_the_surface"),
+    (
+        "longest way in water to the deep bed",
+        "tests/tests/sight_rooms.rs",
+        "fn over_a_rail_through_the_surface",
+    ),
+    (
+        "clarity needed to see half of the bed",
+        "tests/tests/sight_rooms.rs",
+        "fn over_a_rail_through_the_surface",
+    ),
+    ("share of the bed that nobody sees", "tests/tests/sight_rooms.rs", "fn over_a_rail_through_the_surface"),
+    (
+        "depth at which the middle of the pool is still seen",
+        "tests/tests/sight_rooms.rs",
+        "fn how_deep_the_middle_may_be",
+    ),
+    ("panel in its front", "tests/tests/sight_rooms.rs", "fn a_blind_front_and_the_panel_let_into_it"),
+    (
+        "barrier one does not see through",
+        "tests/tests/sight_rooms.rs",
+        "fn a_blind_front_and_the_panel_let_into_it",
+    ),
+    (
+        "share of the deep bed that the lowest eye sees through the panel",
+        "tests/tests/sight_rooms.rs",
+        "fn a_child_looks_through_a_panel",
+    ),
     ("the outline is simple", "core/calc/tests/geometry_hostile.rs", "fn crossing_sides_are_named"),
 ];
 

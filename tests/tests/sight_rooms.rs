@@ -2,8 +2,11 @@
 //! upright plane, so that plain triangles do.
 #![allow(clippy::panic, reason = "a test that fails says so by a panic")]
 
-use haulout_figures::sight::bed::{BED_SEEN, NEAREST_WAY, SEEN_DEPTH};
-use haulout_model::About;
+use haulout_figures::sight::bed::{
+    BED_SEEN, CLARITY_NEEDED, FARTHEST_WAY, NEAREST_WAY, SEEN_DEPTH, WAY_TO_THE_DEEP,
+};
+use haulout_figures::sight::panel::DEEP_SEEN_THROUGH;
+use haulout_figures::sight::pool::OUT_OF_SIGHT;
 use haulout_sheet::{Book, Case, Figure, Limits, Line};
 use haulout_tests::{load, number};
 
@@ -24,7 +27,7 @@ fn worked<T: Clone + Send + Sync + 'static>(text: &str, figure: &'static Figure<
     let loaded = load(&text).unwrap_or_else(|p| panic!("{p:#?}\n{text}"));
     let limits = Limits::default();
     let book = Book::new(&loaded.design, &limits, &[]);
-    let subjects = About::PositionPool.walk(&loaded.design).subjects;
+    let subjects = figure.card.about.walk(&loaded.design).subjects;
     let line = figure.of(book.sheet(Case::NORMAL), subjects[0]).unwrap_or_else(|g| panic!("{g:#?}"));
     number(&book, line.id())
 }
@@ -48,13 +51,20 @@ const ROW: f64 = 0.027;
 /// ```
 /// Down 0.80 m to the water: 0.80 / 1.25 = 0.64 m from the eye, y = 0.14. Tangent above 0.8, sine 0.8 / sqrt(1.64) =
 /// 0.6247; below 0.6247 / 1.333 = 0.4686, cosine 0.8834, tangent 0.5305; 0.6 m deep: 0.3183 m on, y = 0.4583. Seen:
-/// (2 - 0.4583) / 2 = 0.771 of the bed. Nearest way in water 0.6 / 0.8834 = 0.679 m.
+/// (2 - 0.4583) / 2 = 0.771 of the bed, so that nobody sees 0.229 of it. Nearest way in water 0.6 / 0.8834 = 0.679 m.
+/// To the far end, 2.5 m away: 0.8 tan 67.3° + 0.6 tan 43.8° = 1.9125 + 0.5763 = 2.49, sines 0.9226 = 1.333 × 0.6921; way
+/// 0.6 / cos 43.8° = 0.831 m. Half of the bed are the 1.0 m from y = 0.4583 on: to y = 1.4583, 1.9583 m away: 0.8 tan 60.7° +
+/// 0.6 tan 40.8° = 1.9425, 0.8 tan 60.9° + 0.6 tan 40.95° = 1.958; way 0.6 / cos 40.95° = 0.7945 m, over 0.7: 1.135 m.
 #[test]
 fn over_a_rail_through_the_surface() {
     let rail = r#"[ { "id": "rail", "line": [[0, -0.1], [4, -0.1]], "top": "+1.10 m" } ]"#;
     let text = trough("1.60 m", r#""panels": "none", "barriers": "none""#).replace("GUARDS", rail);
     near(worked(&text, &BED_SEEN), 0.771, ROW);
     near(worked(&text, &NEAREST_WAY), 0.679, 0.02);
+    near(worked(&text, &FARTHEST_WAY), 0.832, 0.01);
+    near(worked(&text, &WAY_TO_THE_DEEP), 0.832, 0.01);
+    near(worked(&text, &CLARITY_NEEDED), 1.135, 0.02);
+    near(worked(&text, &OUT_OF_SIGHT), 0.229, ROW);
 }
 
 /// Under water a 3-4-5 triangle: sine 0.6, above 1.333 × 0.6 = 0.7998, cosine sqrt(1 - 0.63968) = 0.60027, tangent 1.3324.
@@ -90,6 +100,7 @@ fn panel(sill: &str, more: &str) -> String {
 fn a_child_looks_through_a_panel() {
     let text = trough("1.00 m", &format!(r#"{}, "barriers": "none""#, panel("+0.40 m", "")));
     near(worked(&text, &BED_SEEN), 0.858, ROW);
+    near(worked(&text, &DEEP_SEEN_THROUGH), 0.858, ROW);
 }
 
 /// Sill +0.95: down 0.05 m on 0.5 m, so 0.20 m on 2.0 m: the ray meets the water at y = 1.5 at the earliest. Tangent

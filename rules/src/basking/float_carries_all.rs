@@ -92,4 +92,11 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::DoesNotApply,
         place: words(""),
     },
+    Example {
+        shows: words("17.5 kg, just short"),
+        design: words(include_str!("examples/float_carries_all_just_short.json")),
+        subject: words("basking:raft"),
+        expected: Expected::Short,
+        place: words("/basking/0/float/carries"),
+    },
 ];

@@ -86,4 +86,11 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/basking/0/float/own-mass"),
     },
+    Example {
+        shows: words("89.5 mm of freeboard, just short"),
+        design: words(include_str!("examples/float_edge_stays_dry_just_short.json")),
+        subject: words("basking:raft"),
+        expected: Expected::Short,
+        place: words("/basking/0/float/freeboard"),
+    },
 ];

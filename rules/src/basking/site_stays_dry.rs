@@ -105,4 +105,25 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::DoesNotApply,
         place: words(""),
     },
+    Example {
+        shows: words("19.5 mm"),
+        design: words(include_str!("examples/site_stays_dry_just_short.json")),
+        subject: words("basking:a"),
+        expected: Expected::Short,
+        place: words("/basking/0/level/by"),
+    },
+    Example {
+        shows: words("the upper edge: 150 mm"),
+        design: words(include_str!("examples/site_stays_dry_high.json")),
+        subject: words("basking:a"),
+        expected: Expected::Met,
+        place: words("/basking/0/level/by"),
+    },
+    Example {
+        shows: words("155 mm, just too high"),
+        design: words(include_str!("examples/site_stays_dry_too_high.json")),
+        subject: words("basking:a"),
+        expected: Expected::Short,
+        place: words("/basking/0/level/by"),
+    },
 ];

@@ -104,4 +104,11 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::Short,
         place: words("/basking"),
     },
+    Example {
+        shows: words("five sites for seven: three beyond the first four want two more"),
+        design: words(include_str!("examples/sites_for_the_group_seven.json")),
+        subject: words("group:sliders"),
+        expected: Expected::Short,
+        place: words("/animals/0/sexes"),
+    },
 ];

@@ -84,4 +84,11 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/basking/0/access-foot"),
     },
+    Example {
+        shows: words("48 mm, just short"),
+        design: words(include_str!("examples/way_up_from_low_water_just_short.json")),
+        subject: words("basking:a"),
+        expected: Expected::Short,
+        place: words("/basking/0/access-foot/by"),
+    },
 ];

@@ -105,4 +105,25 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::Short,
         place: words("/animals/0/species"),
     },
+    Example {
+        shows: words("31 degrees, just too steep"),
+        design: words(include_str!("examples/way_up_not_too_steep_just_short.json")),
+        subject: words("basking:a+group:sliders"),
+        expected: Expected::Short,
+        place: words("/basking/0/access-slope"),
+    },
+    Example {
+        shows: words("25 degrees for caimans"),
+        design: words(include_str!("examples/way_up_not_too_steep_caiman_edge.json")),
+        subject: words("basking:a+group:sliders"),
+        expected: Expected::Met,
+        place: words("/basking/0/access-slope"),
+    },
+    Example {
+        shows: words("26 degrees for caimans"),
+        design: words(include_str!("examples/way_up_not_too_steep_caiman_just_short.json")),
+        subject: words("basking:a+group:sliders"),
+        expected: Expected::Short,
+        place: words("/basking/0/access-slope"),
+    },
 ];

@@ -85,4 +85,18 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/visitors/positions/0/eye"),
     },
+    Example {
+        shows: words("a clarity that shows 15 %, just short"),
+        design: words(include_str!("examples/bed_seen_from_the_position_just_short.json")),
+        subject: words("position:child+pool:main"),
+        expected: Expected::Short,
+        place: words("/pools/0/water/secchi"),
+    },
+    Example {
+        shows: words("a clarity that shows 15 %, just enough"),
+        design: words(include_str!("examples/bed_seen_from_the_position_least.json")),
+        subject: words("position:child+pool:main"),
+        expected: Expected::Met,
+        place: words("/pools/0/water/secchi"),
+    },
 ];

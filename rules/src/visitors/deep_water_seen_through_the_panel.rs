@@ -80,4 +80,18 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/panels/0/sill"),
     },
+    Example {
+        shows: words("a clarity that shows a tenth, just short"),
+        design: words(include_str!("examples/deep_water_seen_through_the_panel_just_short.json")),
+        subject: words("panel:window"),
+        expected: Expected::Short,
+        place: words("/pools/0/water/secchi"),
+    },
+    Example {
+        shows: words("a clarity that shows a tenth, just enough"),
+        design: words(include_str!("examples/deep_water_seen_through_the_panel_least.json")),
+        subject: words("panel:window"),
+        expected: Expected::Met,
+        place: words("/pools/0/water/secchi"),
+    },
 ];

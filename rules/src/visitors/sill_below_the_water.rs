@@ -74,4 +74,11 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/pools/0/levels/low"),
     },
+    Example {
+        shows: words("0.29 m, just short"),
+        design: words(include_str!("examples/sill_below_the_water_just_short.json")),
+        subject: words("panel:window"),
+        expected: Expected::Short,
+        place: words("/panels/0/sill"),
+    },
 ];

@@ -78,4 +78,11 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/pools/0/water/secchi"),
     },
+    Example {
+        shows: words("29.5 %, just short"),
+        design: words(include_str!("examples/bed_within_the_window_just_short.json")),
+        subject: words("pool:main+group:sliders"),
+        expected: Expected::Short,
+        place: words("/pools/0/zones/0/outline"),
+    },
 ];

@@ -100,4 +100,25 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/pools/0/levels/overflow"),
     },
+    Example {
+        shows: words("the liner 97 mm over the overflow"),
+        design: words(include_str!("examples/freeboard_over_the_overflow_just_short.json")),
+        subject: words("pool:main"),
+        expected: Expected::Short,
+        place: words("/pools/0/levels/liner-top"),
+    },
+    Example {
+        shows: words("no liner, the rim 50 mm over the overflow"),
+        design: words(include_str!("examples/freeboard_over_the_overflow_rim.json")),
+        subject: words("pool:main"),
+        expected: Expected::Met,
+        place: words("/pools/0/levels/rim"),
+    },
+    Example {
+        shows: words("no liner, the rim 48 mm over the overflow"),
+        design: words(include_str!("examples/freeboard_over_the_overflow_rim_short.json")),
+        subject: words("pool:main"),
+        expected: Expected::Short,
+        place: words("/pools/0/levels/rim"),
+    },
 ];

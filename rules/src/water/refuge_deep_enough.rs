@@ -78,4 +78,18 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/pools/0/levels/low"),
     },
+    Example {
+        shows: words("a fifth of the bed"),
+        design: words(include_str!("examples/refuge_deep_enough_fifth.json")),
+        subject: words("pool:main+group:sliders"),
+        expected: Expected::Met,
+        place: words("/pools/0/zones/0/outline"),
+    },
+    Example {
+        shows: words("19.5 %, just short"),
+        design: words(include_str!("examples/refuge_deep_enough_just_short.json")),
+        subject: words("pool:main+group:sliders"),
+        expected: Expected::Short,
+        place: words("/pools/0/zones/0/outline"),
+    },
 ];

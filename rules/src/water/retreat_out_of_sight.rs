@@ -76,4 +76,18 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/visitors/positions"),
     },
+    Example {
+        shows: words("from the bridge a twentieth of the bed is out of sight, just enough"),
+        design: words(include_str!("examples/retreat_out_of_sight_least.json")),
+        subject: words("pool:main"),
+        expected: Expected::Met,
+        place: words("/pools/0/water/secchi"),
+    },
+    Example {
+        shows: words("from the bridge a little less than a twentieth is out of sight"),
+        design: words(include_str!("examples/retreat_out_of_sight_just_short.json")),
+        subject: words("pool:main"),
+        expected: Expected::Short,
+        place: words("/pools/0/water/secchi"),
+    },
 ];

@@ -86,4 +86,11 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/animals/0/body-height/grown"),
     },
+    Example {
+        shows: words("36 %, just too much"),
+        design: words(include_str!("examples/righting_band_kept_small_just_short.json")),
+        subject: words("pool:main+group:sliders"),
+        expected: Expected::Short,
+        place: words("/pools/0/zones/0/outline"),
+    },
 ];

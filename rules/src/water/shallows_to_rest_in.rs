@@ -98,4 +98,11 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/animals/0/body-length/smallest"),
     },
+    Example {
+        shows: words("9.75 %, just short"),
+        design: words(include_str!("examples/shallows_to_rest_in_just_short.json")),
+        subject: words("pool:main+group:sliders"),
+        expected: Expected::Short,
+        place: words("/pools/0/zones/0/outline"),
+    },
 ];

@@ -67,7 +67,7 @@ pub fn moved(limit: &Limit, up: bool) -> f64 {
     shifted(limit.value, limit.unit, limit.dimension, up)
 }
 
-/// A number in SI moved by 5 % of what is printed; a whole number without a dimension by one.
+/// A number in SI moved by 5 % of what is printed; a whole number without a dimension by one, nothing by one of its unit.
 pub fn shifted(value: f64, unit: &str, dimension: Dimension, up: bool) -> f64 {
     let sense = if up { 1.0 } else { -1.0 };
     if dimension == Dimension::NUMBER && unit.is_empty() && value.fract() == 0.0 {
@@ -78,6 +78,7 @@ pub fn shifted(value: f64, unit: &str, dimension: Dimension, up: bool) -> f64 {
         Some(unit) if dimension == Dimension::TEMPERATURE => {
             value + unit.difference_to_si(0.05 * sense * unit.of_si(value).abs())
         }
+        Some(unit) if value == 0.0 => sense * unit.difference_to_si(1.0),
         _ => value + 0.05 * sense * value.abs(),
     }
 }
