@@ -1,5 +1,6 @@
 //! Generated pages of evidence: each is written again on request and compared otherwise.
 
+pub mod bands;
 pub mod moved;
 pub mod registered;
 

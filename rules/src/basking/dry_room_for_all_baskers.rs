@@ -148,4 +148,11 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::Short,
         place: words("/animals/1/sexes"),
     },
+    Example {
+        shows: words("2 % less than they need"),
+        design: words(include_str!("examples/dry_room_for_all_baskers_just_short.json")),
+        subject: words("group:sliders"),
+        expected: Expected::Short,
+        place: words("/basking/0/outline"),
+    },
 ];

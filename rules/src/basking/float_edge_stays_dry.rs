@@ -93,4 +93,11 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::Short,
         place: words("/basking/0/float/freeboard"),
     },
+    Example {
+        shows: words("90 mm of freeboard, just enough"),
+        design: words(include_str!("examples/float_edge_stays_dry_least.json")),
+        subject: words("basking:raft"),
+        expected: Expected::Met,
+        place: words("/basking/0/float/freeboard"),
+    },
 ];

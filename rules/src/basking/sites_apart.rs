@@ -91,4 +91,18 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::DoesNotApply,
         place: words(""),
     },
+    Example {
+        shows: words("as far apart as a cooter of the register is long, 33 cm"),
+        design: words(include_str!("examples/sites_apart_register.json")),
+        subject: words("basking:a"),
+        expected: Expected::Met,
+        place: words("/animals/0/species"),
+    },
+    Example {
+        shows: words("10 mm less than a cooter of the register is long"),
+        design: words(include_str!("examples/sites_apart_register_short.json")),
+        subject: words("basking:a"),
+        expected: Expected::Short,
+        place: words("/animals/0/species"),
+    },
 ];

@@ -92,4 +92,25 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::Short,
         place: words("/pools/0/zones/0/outline"),
     },
+    Example {
+        shows: words("0.29 m at the lowest level, just short for turtles of 20 cm"),
+        design: words(include_str!("examples/refuge_deep_enough_shallow.json")),
+        subject: words("pool:main+group:sliders"),
+        expected: Expected::Short,
+        place: words("/pools/0/zones/0/depth"),
+    },
+    Example {
+        shows: words("0.30 m for caimans 20 cm high: 100 mm over the back"),
+        design: words(include_str!("examples/refuge_deep_enough_caiman.json")),
+        subject: words("pool:main+group:sliders"),
+        expected: Expected::Met,
+        place: words("/animals/0/body-height/grown"),
+    },
+    Example {
+        shows: words("0.297 m, just short for caimans 20 cm high"),
+        design: words(include_str!("examples/refuge_deep_enough_caiman_short.json")),
+        subject: words("pool:main+group:sliders"),
+        expected: Expected::Short,
+        place: words("/pools/0/zones/0/depth"),
+    },
 ];

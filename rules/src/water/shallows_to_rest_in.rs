@@ -105,4 +105,32 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::Short,
         place: words("/pools/0/zones/0/outline"),
     },
+    Example {
+        shows: words("0.132 m, as deep as the smallest reaches the air standing"),
+        design: words(include_str!("examples/shallows_to_rest_in_stands.json")),
+        subject: words("pool:main+group:sliders"),
+        expected: Expected::Met,
+        place: words("/pools/0/depth"),
+    },
+    Example {
+        shows: words("0.136 m, just too deep for the smallest"),
+        design: words(include_str!("examples/shallows_to_rest_in_stands_short.json")),
+        subject: words("pool:main+group:sliders"),
+        expected: Expected::Short,
+        place: words("/pools/0/depth"),
+    },
+    Example {
+        shows: words("0.20 m, as deep as any turtle rests"),
+        design: words(include_str!("examples/shallows_to_rest_in_large.json")),
+        subject: words("pool:main+group:sliders"),
+        expected: Expected::Met,
+        place: words("/pools/0/depth"),
+    },
+    Example {
+        shows: words("0.205 m, deeper than any turtle rests"),
+        design: words(include_str!("examples/shallows_to_rest_in_large_short.json")),
+        subject: words("pool:main+group:sliders"),
+        expected: Expected::Short,
+        place: words("/pools/0/depth"),
+    },
 ];
