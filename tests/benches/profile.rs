@@ -77,7 +77,7 @@ fn rules(design: &Design, ruleset: &Ruleset, times: &mut Times) {
             let sheet = book.sheet(case);
             subjects
                 .iter()
-                .map(|at| Verdict::of(&book, &rule.judge.judge(sheet, *at)).lines.len())
+                .map(|at| Verdict::of(&book, rule.judge.judge(sheet, *at)).lines.len())
                 .sum::<usize>()
         });
     }
