@@ -11,11 +11,11 @@ use std::collections::BTreeMap;
 use std::hint::black_box;
 use std::time::Instant;
 
-use haulout_engine::{Ruleset, Verdict};
+use haulout_engine::{Ruleset, Verdict, review};
 use haulout_model::Design;
 use haulout_sheet::{Book, Case};
 use haulout_tests::generate::{Size, design};
-use haulout_tests::{load, ruleset};
+use haulout_tests::{load, options, ruleset};
 
 /// Designs of the budget's size that the times are means over.
 const TIMED: u64 = 200;
@@ -30,8 +30,30 @@ fn main() {
     let designs: Vec<Design> = (0..count)
         .map(|seed| load(&design(seed, size)).expect("the generator writes designs").design)
         .collect();
+    whole(&designs, &ruleset);
     table("rule, with what it is the first to ask", &designs, |design, times| rules(design, &ruleset, times));
     table("figure, alone", &designs, |design, times| figures(design, &ruleset, times));
+}
+
+/// What a review takes of its thread, which a busy machine does not lengthen.
+fn whole(designs: &[Design], ruleset: &Ruleset) {
+    let light = ruleset.clone().without_heavy();
+    for (title, ruleset) in [("review without heavy rules", &light), ("review", ruleset)] {
+        let rounds = 3;
+        let work = |_| designs.iter().map(|d| review(d, ruleset, &[], &options()).answers.len()).sum::<usize>();
+        black_box(work(0));
+        let from = thread_nanoseconds();
+        black_box((0..rounds).map(work).sum::<usize>());
+        let took = (thread_nanoseconds() - from) / 1e3 / (rounds * designs.len()) as f64;
+        println!("{title:44} {took:10.1} µs a design");
+    }
+}
+
+/// Time this thread has had on a processor, in nanoseconds (kernel documentation, sched-stats: the first number of
+/// schedstat); NaN where there is no /proc.
+fn thread_nanoseconds() -> f64 {
+    let text = std::fs::read_to_string("/proc/thread-self/schedstat").unwrap_or_default();
+    text.split(' ').next().and_then(|n| n.parse().ok()).unwrap_or(f64::NAN)
 }
 
 type Times = BTreeMap<String, f64>;
