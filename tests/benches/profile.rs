@@ -35,25 +35,21 @@ fn main() {
     table("figure, alone", &designs, |design, times| figures(design, &ruleset, times));
 }
 
-/// What a review takes of its thread, which a busy machine does not lengthen.
+/// The least of many runs of each design, which a busy machine lengthens least.
+const ROUNDS: usize = 15;
+
 fn whole(designs: &[Design], ruleset: &Ruleset) {
     let light = ruleset.clone().without_heavy();
     for (title, ruleset) in [("review without heavy rules", &light), ("review", ruleset)] {
-        let rounds = 3;
-        let work = |_| designs.iter().map(|d| review(d, ruleset, &[], &options()).answers.len()).sum::<usize>();
-        black_box(work(0));
-        let from = thread_nanoseconds();
-        black_box((0..rounds).map(work).sum::<usize>());
-        let took = (thread_nanoseconds() - from) / 1e3 / (rounds * designs.len()) as f64;
+        let once = |design: &Design| {
+            let from = Instant::now();
+            black_box(review(design, ruleset, &[], &options()).answers.len());
+            from.elapsed().as_secs_f64() * 1e6
+        };
+        let least = |design| (0..ROUNDS).map(|_| once(design)).fold(f64::INFINITY, f64::min);
+        let took = designs.iter().map(least).sum::<f64>() / designs.len() as f64;
         println!("{title:44} {took:10.1} µs a design");
     }
-}
-
-/// Time this thread has had on a processor, in nanoseconds (kernel documentation, sched-stats: the first number of
-/// schedstat); NaN where there is no /proc.
-fn thread_nanoseconds() -> f64 {
-    let text = std::fs::read_to_string("/proc/thread-self/schedstat").unwrap_or_default();
-    text.split(' ').next().and_then(|n| n.parse().ok()).unwrap_or(f64::NAN)
 }
 
 type Times = BTreeMap<String, f64>;
@@ -62,7 +58,7 @@ fn table(title: &str, designs: &[Design], work: impl Fn(&Design, &mut Times)) {
     let mut times = Times::new();
     for design in designs {
         let mut least = Times::new();
-        for _ in 0..3 {
+        for _ in 0..ROUNDS / 3 {
             let mut took = Times::new();
             work(design, &mut took);
             for (name, took) in took {

@@ -111,7 +111,7 @@ fn mitre(ring: &[Point], by: &[f64], i: usize, end: End) -> Point {
 
 #[cfg(test)]
 mod tests {
-    use super::{at_one_pace, band};
+    use super::{Point, at_one_pace, band, distance};
     use crate::geometry::{Outline, circle, ellipse, less, rectangle};
 
     #[test]
@@ -131,9 +131,8 @@ mod tests {
                 let cut = less(&outline, &bands).expect("something is left");
                 let moved = at_one_pace(&outline, by, None).expect("convex").expect("something is left");
                 let (cut, moved) = (cut.corners().expect("one ring"), moved.corners().expect("one ring"));
-                println!("{by} {} {} {:?} {:?}", cut.len(), moved.len(), &cut[0], &moved[0]);
-                let near = |a: f64, b: f64| (a - b).abs() < 1e-9;
-                //assert!(cut.len() == moved.len() && cut.iter().zip(moved).all(|(p, q)| near(p[0], q[0]) && near(p[1], q[1])));
+                let near = |(p, q): (&Point, &Point)| distance(*p, *q) < 1e-9;
+                assert!(cut.len() == moved.len() && cut.iter().zip(moved).all(near), "{cut:?} {moved:?}");
             }
         }
         assert!(at_one_pace(&rectangle([0.0, 0.0], [3.0, 2.0], 0.0, 0.0).expect("sound"), 1.0, None).is_some_and(|o| o.is_err()));
