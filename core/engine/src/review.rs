@@ -1,6 +1,6 @@
 //! A review: every rule asked about every subject, under every authority it answers to.
 
-use haulout_model::{Design, List, Missing, MissingKind, Reference, Stage, Subject};
+use haulout_model::{About, Design, List, Missing, MissingKind, Reference, Stage, Subject, Walk};
 use haulout_register::{AUTHORITIES, Matter};
 use haulout_sheet::{Book, Case, Gap, GapKind, Gaps, Known, Substitution};
 
@@ -65,9 +65,10 @@ pub fn review<'d>(
     let book = Book::new(design, &ruleset.limits, substitutions);
     let stage = options.stage.unwrap_or_else(|| design.project.stage());
     let mut answers = Vec::new();
+    let mut walks: Vec<(About, Walk)> = Vec::new();
     for (position, rule) in ruleset.rules.iter().enumerate() {
         let asking = Asking { book: &book, rule, position, stage, on: &options.on };
-        let walk = rule.card.about.walk(design);
+        let walk = walked(&mut walks, rule.card.about, design);
         for authority in authorities(design, rule) {
             if walk.subjects.is_empty() {
                 answers.push(asking.answer(None, &authority, none_of(&walk.missing)));
@@ -76,6 +77,16 @@ pub fn review<'d>(
         }
     }
     Review { book, ruleset, stage, answers }
+}
+
+/// The subjects of a kind, walked through once for all rules about it.
+fn walked<'w>(walks: &'w mut Vec<(About, Walk)>, about: About, design: &Design) -> &'w Walk {
+    let known = walks.iter().position(|(of, _)| *of == about);
+    let at = known.unwrap_or_else(|| {
+        walks.push((about, about.walk(design)));
+        walks.len() - 1
+    });
+    &walks[at].1
 }
 
 /// An authority a rule answers to.
@@ -171,13 +182,17 @@ impl Asking<'_, '_> {
     }
 
     fn answer(&self, subject: Option<Subject>, authority: &Chosen, known: Known<Check>) -> Answer {
-        let verdict = Verdict::of(self.book, &known);
+        let verdict = Verdict::of(self.book, known);
         let card = &self.rule.card;
         let position = authority.position();
         let design = self.book.design();
-        let key = subject.map_or_else(|| card.about.name().to_owned(), |s| s.key(design));
         let open = matches!(verdict.outcome, Outcome::Short | Outcome::NotAssessed);
-        let variance = if open { covering(design, &card.id, &key, position, self.on) } else { None };
+        let variance = if open && !design.variances.items().is_empty() {
+            let key = subject.map_or_else(|| card.about.name().to_owned(), |s| s.key(design));
+            covering(design, &card.id, &key, position, self.on)
+        } else {
+            None
+        };
         let accepted = variance.is_some_and(|(_, expired)| !expired);
         Answer {
             rule: self.position,

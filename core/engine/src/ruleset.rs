@@ -51,6 +51,12 @@ impl Ruleset {
         Ruleset { rules, ..Ruleset::default() }
     }
 
+    /// The same without the rules whose figures take long: what many designs are judged by at once.
+    pub fn without_heavy(mut self) -> Self {
+        self.rules.retain(|rule| !rule.heavy);
+        self
+    }
+
     /// The position of a rule by its id.
     pub fn position(&self, id: &str) -> Option<usize> {
         self.rules.iter().position(|r| r.card.id == id)

@@ -9,6 +9,7 @@ use haulout_document::{Kind, Node, Tree};
 use crate::compound::Reference;
 use crate::design::Design;
 use crate::field::{Missing, MissingKind, Origin, Seat, Standing, State};
+use crate::index::{Index, Names};
 use crate::ledger::Ledger;
 use crate::reader::names;
 use crate::standing_in::{Places, ancestors};
@@ -138,6 +139,10 @@ pub struct Directory {
     pub outlines: Vec<String>,
     /// What is to be decided and may yet hold things or names.
     pub awaited: Vec<Awaited>,
+    pub(crate) index: Index,
+    /// The ids and kinds by name.
+    ids_by_name: Names,
+    kinds_by_name: Names,
 }
 
 /// Something to be decided that may yet hold things or names.
@@ -152,15 +157,32 @@ pub struct Awaited {
 impl Directory {
     pub(crate) fn of(tree: &Tree, noted: Noted, design: &Design, places: &Places<'_>) -> Self {
         let ids = ids(tree, places);
-        let outlines = outlines(design, &ids);
+        let kinds = kinds(tree);
         Directory {
-            kinds: kinds(tree),
+            index: Index::of(design),
+            ids_by_name: Names::of(ids.iter().map(Entry::name)),
+            kinds_by_name: Names::of(kinds.iter().map(Entry::name)),
+            kinds,
             references: references(tree, noted.references, places),
             parts: parts(places, noted.numbers, noted.undecided),
             awaited: awaited(tree),
-            outlines,
+            outlines: outlines(design, &ids),
             ids,
         }
+    }
+}
+
+impl Directory {
+    /// Everything with an id, by the id.
+    pub fn with_id<'d>(&'d self, id: &str) -> impl Iterator<Item = &'d Entry> {
+        let found = self.ids_by_name.all(id, |at| self.ids[at].name.as_str());
+        found.map(|at| &self.ids[at])
+    }
+
+    /// Every kind of a name, one a family at most.
+    fn kinds_named<'d>(&'d self, name: &str) -> impl Iterator<Item = &'d Entry> {
+        let found = self.kinds_by_name.all(name, |at| self.kinds[at].name.as_str());
+        found.map(|at| &self.kinds[at])
     }
 }
 
@@ -298,13 +320,13 @@ const LEVELS: &[&str] = &[
 impl Design {
     /// Whether a name leads to something in this file.
     pub fn leads(&self, pointing: &Pointing) -> bool {
-        let (name, ids, kinds) = (pointing.reference.name(), &self.directory.ids, &self.directory.kinds);
+        let (name, directory) = (pointing.reference.name(), &self.directory);
         match pointing.leads {
-            Leads::Lists(lists) => ids.iter().any(|e| e.name == name && lists.contains(&e.list())),
+            Leads::Lists(lists) => directory.with_id(name).any(|e| lists.contains(&e.list())),
             Leads::Outline => self.outline(name).is_some(),
             Leads::Level => self.level(name).is_some(),
-            Leads::Kind(family) => kinds.iter().any(|e| e.name == name && e.list == family),
-            Leads::Anything => ids.iter().any(|e| e.name == name),
+            Leads::Kind(family) => directory.kinds_named(name).any(|e| e.list == family),
+            Leads::Anything => directory.with_id(name).next().is_some(),
         }
     }
 

@@ -8,6 +8,7 @@ mod compound;
 mod design;
 mod directory;
 mod field;
+mod index;
 mod kinds;
 mod layout;
 mod ledger;

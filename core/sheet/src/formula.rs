@@ -21,8 +21,10 @@ pub trait AnyFormula: Sync {
 
 /// A tuple of lines that fits a tuple of arguments.
 pub trait Lines<A> {
+    /// As many numbers as there are lines.
+    type Ids: AsRef<[LineId]>;
     /// Their numbers on the sheet, in order.
-    fn ids(&self) -> Vec<LineId>;
+    fn ids(&self) -> Self::Ids;
 }
 
 /// A tuple of arguments, taken out of data in order.
@@ -32,29 +34,30 @@ pub trait Arguments: Sized {
 }
 
 macro_rules! tuples {
-    ($($name:ident $at:tt),+) => {
+    ($count:literal: $($name:ident $at:tt),+) => {
         impl<$($name: Entry),+> Arguments for ($($name,)+) {
             fn take(data: &[Datum]) -> Self {
                 ($($name::take(&data[$at]),)+)
             }
         }
         impl<$($name: Entry),+> Lines<($($name,)+)> for ($(Line<$name>,)+) {
-            fn ids(&self) -> Vec<LineId> {
-                vec![$(self.$at.id()),+]
+            type Ids = [LineId; $count];
+            fn ids(&self) -> Self::Ids {
+                [$(self.$at.id()),+]
             }
         }
     };
 }
 
 // One implementation an arity is all that differs; a macro here saves nine copies of the same two lines.
-tuples!(A 0);
-tuples!(A 0, B 1);
-tuples!(A 0, B 1, C 2);
-tuples!(A 0, B 1, C 2, D 3);
-tuples!(A 0, B 1, C 2, D 3, E 4);
-tuples!(A 0, B 1, C 2, D 3, E 4, F 5);
-tuples!(A 0, B 1, C 2, D 3, E 4, F 5, G 6);
-tuples!(A 0, B 1, C 2, D 3, E 4, F 5, G 6, H 7);
+tuples!(1: A 0);
+tuples!(2: A 0, B 1);
+tuples!(3: A 0, B 1, C 2);
+tuples!(4: A 0, B 1, C 2, D 3);
+tuples!(5: A 0, B 1, C 2, D 3, E 4);
+tuples!(6: A 0, B 1, C 2, D 3, E 4, F 5);
+tuples!(7: A 0, B 1, C 2, D 3, E 4, F 5, G 6);
+tuples!(8: A 0, B 1, C 2, D 3, E 4, F 5, G 6, H 7);
 
 impl<A: Arguments + 'static, R: Entry> AnyFormula for Formula<A, R> {
     fn card(&self) -> &FormulaCard {

@@ -20,6 +20,7 @@ mod parallel;
 mod passage;
 mod point;
 mod reach;
+mod relief;
 mod shapes;
 mod shrink;
 mod sight;

@@ -102,7 +102,7 @@ pub static GROUP_MASS: Figure<Line<Mass>> = Figure {
         let mass = if stated.is_given() {
             stated.on(sheet)
         } else {
-            let known: Known<Line<Mass>> = crate::species_value(sheet, group(sheet, at), "body mass", |s| {
+            let known: Known<Line<Mass>> = crate::species_value(sheet, at, "body mass", |s| {
                 s.bask().and_then(|b| b.mass.as_ref())
             });
             // Both the field and the register could have told.
