@@ -3,7 +3,7 @@
 use haulout_model::Subject;
 use haulout_model::animal::Group;
 use haulout_quantity::Measure;
-use haulout_register::{Species, Value, find, nearest};
+use haulout_register::{Species, Value};
 use haulout_sheet::{Gap, GapKind, Known, Line, Sheet};
 
 /// A value of the species of a group, looked up by the name the file states.
@@ -18,10 +18,8 @@ pub fn species_value<Q: Measure>(
 ) -> Known<Line<Q>> {
     let name = group.species.on(sheet)?;
     let words = sheet.word_of(name);
-    let Some(species) = find(&words) else {
-        let text =
-            format!("the register does not know \"{words}\"; the nearest it has is {}", nearest(&words));
-        return Err(Gap::of(GapKind::Unknown, text, vec![name.id()]).into());
+    let Some(species) = sheet.species(&words) else {
+        return Err(Gap::of(GapKind::Unknown, sheet.unknown_species(&words), vec![name.id()]).into());
     };
     match of(species) {
         Some(value) => Ok(sheet.register(value, Some(name.id()))),

@@ -2,7 +2,7 @@
 
 use haulout_engine::{Check, Judge};
 use haulout_model::{About, Subject};
-use haulout_register::{Trait, find, nearest};
+use haulout_register::Trait;
 use haulout_sheet::{All, Catalogued, Gap, GapKind, Gaps, Known, Limit, LineId, Sheet};
 
 use crate::tape::{Part, Step, Tape};
@@ -124,12 +124,7 @@ fn of_species(sheet: Sheet<'_>, at: Subject, wanted: &'static Trait) -> Known<Li
     let name = group.species.on(sheet)?;
     let words = sheet.word_of(name);
     let unknown = |what: String| Err(Gap::of(GapKind::Unknown, what, vec![name.id()]).into());
-    let Some(species) = find(&words) else {
-        return unknown(format!(
-            "the register does not know \"{words}\"; the nearest it has is {}",
-            nearest(&words)
-        ));
-    };
+    let Some(species) = sheet.species(&words) else { return unknown(sheet.unknown_species(&words)) };
     match (wanted.of)(species) {
         Some(value) => Ok(sheet.register_any(value, Some(name.id()))),
         None => unknown(format!("{} of {}", wanted.name, species.latin)),

@@ -4,7 +4,7 @@ use haulout_calc::containment::REACH as REACH_OF;
 use haulout_model::{About, Subject};
 use haulout_quantity::Basis;
 use haulout_quantity::si::{Length, Ratio};
-use haulout_register::{Build, Habit, Species, Value, find};
+use haulout_register::{Build, Habit, Species, Value};
 use haulout_sheet::{Axis, Figure, FigureCard, Gaps, Known, Line, Sheet, Size};
 
 use super::yes::{BY_HEIGHT, BY_ROOF, HAS};
@@ -51,7 +51,7 @@ fn habit(
 pub(crate) fn body(sheet: Sheet<'_>, at: Subject) -> Known<(Line<Ratio>, Build)> {
     let line = habit(sheet, at, "kind of body", |s| s.habit().map(|h| &h.body))?;
     let words = sheet.word_of(group(sheet, at).species.on(sheet)?);
-    let row: Option<&'static Habit> = find(&words).and_then(Species::habit);
+    let row: Option<&'static Habit> = sheet.species(&words).and_then(Species::habit);
     Ok((line, row.map_or(Build::Lizard, |h| h.build)))
 }
 

@@ -3,7 +3,7 @@
 use haulout_calc::formula::Formula;
 use haulout_model::{About, Subject};
 use haulout_quantity::si::Ratio;
-use haulout_register::{Bask, Species, find};
+use haulout_register::{Bask, Species};
 use haulout_sheet::{All, Figure, FigureCard, Known, Line, Sheet};
 
 use super::{closed, pick};
@@ -29,7 +29,7 @@ pub(crate) fn basks(sheet: Sheet<'_>, at: Subject) -> Known<(Line<Ratio>, bool)>
     let own = group(sheet, at);
     let line = species_value(sheet, own, "whether it basks", |s| s.bask().map(|b| &b.basks))?;
     let words = sheet.word_of(own.species.on(sheet)?);
-    let row: Option<&'static Bask> = find(&words).and_then(Species::bask);
+    let row: Option<&'static Bask> = sheet.species(&words).and_then(Species::bask);
     Ok((line, row.is_none_or(|b| b.basks.value > 0.5)))
 }
 
