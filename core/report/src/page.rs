@@ -76,9 +76,18 @@ pub(crate) fn ranked<'a>(ruleset: &Ruleset, answers: &'a [Told]) -> Vec<&'a Told
 
 /// The page of a document that could not be reviewed.
 pub fn problem_page(file: &str, text: Written<'_>, problems: &[Problem], layout: Layout) -> String {
+    in_the_way(file, "not reviewed", (text, problems), layout)
+}
+
+/// The page of a file of an annex, or of a specification, that cannot be used.
+pub fn fault_page(file: &str, text: Written<'_>, problems: &[Problem], layout: Layout) -> String {
+    in_the_way(file, "not used", (text, problems), layout)
+}
+
+fn in_the_way(file: &str, not: &str, (text, problems): (Written<'_>, &[Problem]), layout: Layout) -> String {
     let count = problems.len();
     let things = if count == 1 { "one thing stands" } else { "these things stand" };
-    let mut out = format!("{file}: not reviewed, {things} in the way\n\n");
+    let mut out = format!("{file}: {not}, {things} in the way\n\n");
     for (at, problem) in problems.iter().enumerate() {
         let list = List { number: at + 1, width: layout.width, colour: layout.colour };
         let source = text.source();

@@ -115,10 +115,18 @@ mod tests {
         let one = design(r#"{ "id": "a", "species": "emys-orbicularis", "spaces": ["bay"] }"#);
         assert_eq!(told(&one, 0, &["full-grown"]), "pool main · European pond turtles, full-grown");
         assert_eq!(
-            named((&one, &haulout_register::Register::default()), About::Pool, Some(Subject::nth(About::Pool, 0)), &[]),
+            named(
+                (&one, &haulout_register::Register::default()),
+                About::Pool,
+                Some(Subject::nth(About::Pool, 0)),
+                &[]
+            ),
             "pool main"
         );
-        assert_eq!(named((&one, &haulout_register::Register::default()), About::Circuit, None, &[]), "no circuit");
+        assert_eq!(
+            named((&one, &haulout_register::Register::default()), About::Circuit, None, &[]),
+            "no circuit"
+        );
     }
 
     #[test]
