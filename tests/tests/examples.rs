@@ -9,6 +9,23 @@ use haulout_tests::{examples, load, ruleset, said};
 const SHORT: &[(&str, &[&str])] = &[
     ("bayou-porch-us.json", &[]),
     ("orangery-concept.json", &[]),
+    (
+        "reedwater-first-draft.json",
+        &[
+            "barrier-height barrier:front+group:pond None",
+            "barrier-height barrier:front+group:reeves None",
+            "bed-seen-from-the-position position:child-west+pool:main None",
+            "deep-water-seen-through-the-panel panel:w1 None",
+            "float-carries-all basking:float None",
+            "ingress-degree-for-the-zone item:cleaners-socket+pool:main Some(4)",
+            "references-lead-somewhere reference:log-west.lamps:haet-1 None",
+            "shallows-to-rest-in pool:main+group:pond None",
+            "shallows-to-rest-in pool:main+group:reeves None",
+            "sill-below-the-water panel:w1 None",
+            "sockets-and-switches-outside-zone-one item:cleaners-socket+pool:main Some(4)",
+            "turnover-by-delivered-flow circuit:filter-loop None",
+        ],
+    ),
     ("reedwater-sound.json", &[]),
     ("small-pool.json", &["turnover-by-delivered-flow circuit:loop None"]),
 ];
@@ -16,9 +33,13 @@ const SHORT: &[(&str, &[&str])] = &[
 #[test]
 fn every_example_falls_short_of_what_it_must_and_of_nothing_else() {
     let ruleset = ruleset();
+    let schema =
+        haulout_document::Schema::compile(haulout_schemas::DESIGN).expect("the published schema is one");
     let mut named = BTreeSet::new();
     for (name, text) in examples() {
         let loaded = load(&text).unwrap_or_else(|problems| panic!("{name}: {problems:#?}"));
+        let problems: Vec<String> = schema.check(&loaded.tree).into_iter().map(|p| p.message).collect();
+        assert!(problems.is_empty(), "{name} does not fit the published schema: {problems:#?}");
         let said = said(&loaded, &ruleset, &[]);
         let short: Vec<&String> =
             said.iter().filter(|(_, s)| s.outcome == "short").map(|(key, _)| key).collect();

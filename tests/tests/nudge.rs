@@ -11,6 +11,7 @@ use haulout_sheet::{Book, Case};
 use haulout_tests::{
     Loaded, Said, described_at, examples, gap_places, line_places, load, number, ruleset, said,
 };
+use rayon::prelude::*;
 
 #[test]
 fn what_moves_lists_what_moved_it() {
@@ -19,13 +20,14 @@ fn what_moves_lists_what_moved_it() {
     for (name, text) in examples() {
         let base = load(&text).expect("the examples are read without a problem");
         let before = everything(&base, &ruleset);
-        for node in (0..base.tree.size() as u32).map(Node) {
-            for changed in nudged(&base.tree, node) {
-                let Ok(after) = load(&changed) else { continue };
-                moved_something +=
-                    usize::from(check(&name, &base, &before, &everything(&after, &ruleset), node, &changed));
-            }
-        }
+        let moved = |node: u32| -> usize {
+            let one = |changed: &String| {
+                let Ok(after) = load(changed) else { return false };
+                check(&name, &base, &before, &everything(&after, &ruleset), Node(node), changed)
+            };
+            nudged(&base.tree, Node(node)).iter().filter(|changed| one(changed)).count()
+        };
+        moved_something += (0..base.tree.size() as u32).into_par_iter().map(moved).sum::<usize>();
     }
     assert!(
         moved_something > 100,

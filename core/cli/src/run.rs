@@ -1,6 +1,5 @@
 //! The jobs: files in, text and an exit status out.
 
-use std::fmt::Write;
 use std::io;
 use std::path::PathBuf;
 
@@ -118,20 +117,12 @@ fn rulebook(id: Option<&str>, annexes: &[PathBuf], form: Form) -> Outcome {
             ids.join(", ")
         ));
     }
-    let mut output = String::new();
-    match (form, id) {
-        (Form::Json, _) => output = printed(&with_annexes(json::rulebook(&chosen), &ruleset)),
-        (Form::Terminal, None) => {
-            output = annexed_page(&ruleset, layout().width)
-                + haulout_report::rule_list(&chosen, layout().width).as_str();
-        }
-        (Form::Terminal, Some(_)) => {
-            output = annexed_page(&ruleset, layout().width);
-            for rule in &chosen {
-                // Writing to a String cannot fail.
-                let _ = write!(output, "{}", haulout_report::manual_page(&ruleset, rule, layout().width));
-            }
-        }
-    }
-    Outcome::of(output)
+    let width = layout().width;
+    Outcome::of(match (form, id) {
+        (Form::Json, _) => printed(&with_annexes(json::rulebook(&chosen), &ruleset)),
+        (Form::Terminal, None) => annexed_page(&ruleset, width) + &haulout_report::rule_list(&chosen, width),
+        (Form::Terminal, Some(_)) => chosen.iter().fold(annexed_page(&ruleset, width), |page, rule| {
+            page + &haulout_report::manual_page(&ruleset, rule, width)
+        }),
+    })
 }

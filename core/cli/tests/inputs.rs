@@ -113,7 +113,7 @@ fn other_files_of_a_folder_are_counted_and_broken_designs_are_not_passed_over() 
     }
     let (output, remarks, status) = run(&[Path::new("review"), &folder]);
     assert_eq!(status, Some(2));
-    assert!(output.contains("3 designs: 0 clear, 1 open, 2 not reviewed"), "{output}");
+    assert!(output.contains("3 designs: 1 clear, 0 open, 2 not reviewed"), "{output}");
     assert!(remarks.contains("1 other .json file is no design"), "{remarks}");
     assert!(remarks.contains("d.json: the file is empty"), "{remarks}");
 }

@@ -5,6 +5,7 @@
 mod bridge;
 mod known;
 mod message;
+mod patterns;
 mod quick;
 mod trail;
 

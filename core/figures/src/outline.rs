@@ -51,7 +51,10 @@ static INSET_SIDES: Formula<(Drawn, Length, Arc<Vec<usize>>), Drawn> = Formula {
     },
 };
 
-static INSET_SIDES_AS_DRAWN: Formula<(Arc<Drawing>, Length, Arc<Vec<usize>>), Drawn> = Formula {
+/// What an inset of single sides is worked from: the drawing, by how much, and which sides.
+type InsetSides = (Arc<Drawing>, Length, Arc<Vec<usize>>);
+
+static INSET_SIDES_AS_DRAWN: Formula<InsetSides, Drawn> = Formula {
     card: &construction("sides of a drawing moved inward", "sides inset by", &["drawing", "by", "sides"]),
     run: |(drawing, by, sides)| {
         let outline = flatten(&drawing).map_err(refuse)?;

@@ -10,8 +10,8 @@ use crate::compound::Reference;
 use crate::design::Design;
 use crate::field::{Missing, MissingKind, Origin, Seat, Standing, State};
 use crate::ledger::Ledger;
-use crate::reader::{copy_name, repeated};
-use crate::standing_in::Places;
+use crate::reader::names;
+use crate::standing_in::{Places, ancestors};
 use crate::stated::{Part, Stated, parts};
 
 /// What the reader notes on its way: names with the family of kinds they are sought in, and stated numbers.
@@ -87,6 +87,7 @@ const LEADS: &[(&str, Leads)] = &[
     ("collected-by", Leads::Lists(&["intakes", "pools", "overflows"])),
     ("group", Leads::Lists(&["animals"])),
     ("item", Leads::Lists(&["items"])),
+    ("lamps", Leads::Lists(&["items"])),
     ("of", Leads::Outline),
     ("above", Leads::Level),
     ("below", Leads::Level),
@@ -186,14 +187,6 @@ fn ids(tree: &Tree, places: &Places<'_>) -> Vec<Entry> {
     places.ids.iter().filter_map(id).flatten().collect()
 }
 
-/// The names an id stands for: itself, or its copies where the item is repeated or stands in one that is.
-pub(crate) fn names(tree: &Tree, id: Node, name: String) -> Vec<String> {
-    match ancestors(tree, id).find_map(|n| repeated(tree, n)) {
-        Some(copies) => (0..copies).map(|times| copy_name(&name, times)).collect(),
-        None => vec![name],
-    }
-}
-
 /// Keys under which names stand or may come to stand, with the words for them.
 const AWAITED: &[(&str, &str)] = &[
     ("kinds", "kinds"),
@@ -274,11 +267,6 @@ fn references(
     }
     found.sort_by_key(|p| p.reference.seat().origin.node);
     found
-}
-
-/// A node and what holds it, inside out, the root left out.
-fn ancestors(tree: &Tree, node: Node) -> impl Iterator<Item = Node> + '_ {
-    std::iter::successors(Some(node), |n| tree.parent(*n)).take_while(|n| *n != tree.root())
 }
 
 fn field(tree: &Tree, node: Node) -> String {

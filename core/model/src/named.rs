@@ -58,7 +58,11 @@ impl Design {
         let features = self.features.items().iter().map(|f| (f.id.as_str(), &f.outline));
         let ledges = self.ledges().map(|(_, l)| (l.id.as_str(), &l.outline));
         let water = spaces.chain(pools).chain(zones).chain(filters);
-        std::iter::once(("hall", &self.hall.outline)).chain(water).chain(basking).chain(features).chain(ledges)
+        std::iter::once(("hall", &self.hall.outline))
+            .chain(water)
+            .chain(basking)
+            .chain(features)
+            .chain(ledges)
     }
 
     /// The outline of what has this id; the first of [`Design::outlines`].

@@ -87,3 +87,8 @@ impl<'t> Places<'t> {
         name.unwrap_or_default().into_owned()
     }
 }
+
+/// A node and what holds it, inside out, the root left out.
+pub(crate) fn ancestors(tree: &Tree, node: Node) -> impl Iterator<Item = Node> + '_ {
+    std::iter::successors(Some(node), |n| tree.parent(*n)).take_while(|n| *n != tree.root())
+}

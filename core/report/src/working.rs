@@ -83,6 +83,10 @@ fn inputs(book: &Book<'_>, card: &FormulaCard, arguments: &[LineId], system: Sys
     if given.is_empty() { card.text.to_owned() } else { format!("{}; {}", card.text, given.join(", ")) }
 }
 
+/// Digits that operands get beyond those of the result before the result gets one more: a result that lies on the edge
+/// between two printed ones is told apart sooner by its own next digit than by fifteen of an operand.
+const BEYOND: u32 = 5;
+
 /// A closed formula. The operands get more digits until working with the printed ones prints the same result.
 fn closed(
     book: &Book<'_>,
@@ -93,21 +97,27 @@ fn closed(
     system: System,
 ) -> String {
     let card = formula.card();
-    let result = print(value, unit, wanted);
     let ratio = card.text.contains(['×', '/', '^']);
-    let mut digits = wanted;
-    loop {
+    let tries = (wanted..wanted + 3).flat_map(|result| (result..=result + BEYOND).map(move |d| (result, d)));
+    let last = std::iter::once((wanted, MOST_DIGITS));
+    let worked = tries.chain(last).map(|(wanted, digits)| {
         let operands: Vec<Operand> =
             arguments.iter().map(|line| Operand::of(book, *line, system, digits, ratio)).collect();
         let data: Vec<Datum> = operands.iter().map(|o| o.datum.clone()).collect();
         let again = formula.again(&data).ok().and_then(|d| d.number());
+        let result = print(value, unit, wanted);
         let same = again.is_some_and(|again| print(again, unit, wanted) == result);
-        if same || digits >= MOST_DIGITS {
-            let printed: Vec<String> = operands.into_iter().map(|o| o.printed).collect();
-            return format!("{} = {} = {result}", card.result, spread(card, &printed));
+        let printed: Vec<String> = operands.into_iter().map(|o| o.printed).collect();
+        (same, format!("{} = {} = {result}", card.result, spread(card, &printed)))
+    });
+    let mut text = String::new();
+    for (same, line) in worked {
+        text = line;
+        if same {
+            break;
         }
-        digits += 1;
     }
+    text
 }
 
 /// An operand as printed, and what the printed text is worth.

@@ -14,6 +14,7 @@ use crate::formula::{AnyFormula, Lines};
 use crate::gap::{Gap, GapKind, Known};
 use crate::limit::{Limit, Limits};
 use crate::line::{Datum, Entry, Line, LineId, Made, Record};
+use crate::worked::{Worked, same};
 use haulout_register::{Authority, Register, Species, Value};
 
 /// Another value at one place of the document: the *what if*.
@@ -45,6 +46,8 @@ pub struct Book<'d> {
     arguments: RefCell<Vec<LineId>>,
     roots: RefCell<FxHashMap<Origin, LineId>>,
     limit_lines: RefCell<FxHashMap<usize, LineId>>,
+    register_lines: RefCell<FxHashMap<(usize, Option<LineId>), LineId>>,
+    worked: RefCell<Worked>,
     pub(crate) memo: RefCell<FxHashMap<MemoKey, Memo>>,
 }
 
@@ -59,6 +62,8 @@ impl<'d> Book<'d> {
             arguments: RefCell::default(),
             roots: RefCell::default(),
             limit_lines: RefCell::default(),
+            register_lines: RefCell::default(),
+            worked: RefCell::default(),
             memo: RefCell::default(),
         }
     }
@@ -119,6 +124,26 @@ impl<'d> Book<'d> {
         let mut records = self.records.borrow_mut();
         records.push(Record { datum, dimension, unit, made, args, check: None });
         (records.len() - 1) as LineId
+    }
+
+    /// The line, or the gap, that the same formula made of the same lines before: a formula is a function of its lines
+    /// alone, so an outline that ten figures ask for is drawn once.
+    fn worked_before(
+        &self,
+        key: u64,
+        formula: &'static dyn AnyFormula,
+        lines: &[LineId],
+        kind: GapKind,
+    ) -> Option<Known<LineId>> {
+        let worked = self.worked.borrow();
+        if let Some(id) = worked.lines.get(&key) {
+            let records = self.records.borrow();
+            let Record { made, args: (start, end), .. } = &records[*id as usize];
+            let alike = matches!(made, Made::Worked(own) if same(*own, formula))
+                && self.arguments.borrow()[*start as usize..*end as usize] == *lines;
+            return alike.then_some(Ok(*id));
+        }
+        worked.refused(key, formula, lines, kind)
     }
 
     pub(crate) fn root(
@@ -225,6 +250,16 @@ impl<'s> Sheet<'s> {
         lines: &[LineId],
         kind: GapKind,
     ) -> Known<LineId> {
+        let key = Worked::key(formula, lines);
+        if let Some(known) = self.book.worked_before(key, formula, lines, kind) {
+            return known;
+        }
+        let known = self.work_anew(formula, lines, kind);
+        self.book.worked.borrow_mut().keep(key, formula, lines, kind, &known);
+        known
+    }
+
+    fn work_anew(self, formula: &'static dyn AnyFormula, lines: &[LineId], kind: GapKind) -> Known<LineId> {
         let (data, dimensions): (Vec<Datum>, Vec<Dimension>) = {
             let records = self.book.records.borrow();
             lines.iter().map(|id| &records[*id as usize]).map(|r| (r.datum.clone(), r.dimension)).unzip()
@@ -275,10 +310,15 @@ impl<'s> Sheet<'s> {
 
     /// A value of a register whose dimension is not known here.
     pub fn register_any(self, value: &'static Value, by: Option<LineId>) -> LineId {
-        let from: Vec<LineId> = by.into_iter().collect();
+        let key = (std::ptr::from_ref(value) as usize, by);
+        if let Some(id) = self.book.register_lines.borrow().get(&key) {
+            return *id;
+        }
         let unit = haulout_quantity::unit(value.unit);
         let number = Datum::Number(self.book.limits.registered(value));
-        self.book.push(number, value.dimension, unit, Made::Register(value, by), &from)
+        let id = self.book.push(number, value.dimension, unit, Made::Register(value, by), by.as_slice());
+        self.book.register_lines.borrow_mut().insert(key, id);
+        id
     }
 
     /// The species a word names, in the register of the run.

@@ -12,6 +12,7 @@ mod ledger;
 mod limit;
 mod line;
 mod walk;
+mod worked;
 
 pub use book::{Book, Sheet, Substitution};
 pub use case::{Axis, Case, Filter, LevelState, Pumps, Size};

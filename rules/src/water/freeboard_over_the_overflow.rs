@@ -34,7 +34,7 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
     },
     limits: &[&LIMITS[0], &LIMITS[1]],
     examples: EXAMPLES,
-    judge: judge,
+    judge,
 };
 
 static LIMITS: [Limit; 2] = [

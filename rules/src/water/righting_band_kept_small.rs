@@ -36,7 +36,7 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
     },
     limits: &[&LIMITS[0]],
     examples: EXAMPLES,
-    judge: judge,
+    judge,
 };
 
 static LIMITS: [Limit; 1] = [Limit {

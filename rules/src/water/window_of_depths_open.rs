@@ -35,7 +35,7 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
     },
     limits: &[],
     examples: EXAMPLES,
-    judge: judge,
+    judge,
 };
 
 fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {

@@ -25,7 +25,10 @@ const LEADS: &[(&str, &str)] = &[
 pub(super) fn full() -> String {
     let mut members = object(&haulout_model::describe());
     members.insert("edition".to_owned(), json!(0));
-    Value::Object(members).to_string()
+    let mut design = Value::Object(members);
+    // The one kind of place with a height; all others are in plan.
+    design["electrical"]["items"][0]["at"] = json!([1, 1, 1]);
+    design.to_string()
 }
 
 fn object(described: &[Described]) -> Map<String, Value> {
@@ -52,17 +55,11 @@ fn value(one: &Described) -> Value {
         "track" => json!([[1, 1], [4, 1]]),
         "level" => json!("+0.5 m"),
         "curve" => json!({ "flow": "m3/h", "head": "m", "points": [[0, 4], [2, 3.5], [4, 2.5], [6, 1]] }),
-        "point" if one.key == "at" && in_space(one) => json!([1, 1, 1]),
         "point" => json!([1, 1]),
         "sexes" => json!("1.2.1"),
         "counts" => json!({ "elbow-90": 2 }),
         _ => one.card.map_or(Value::Null, number),
     }
-}
-
-/// Whether a place has a height: told by what the reading code says of it.
-fn in_space(one: &Described) -> bool {
-    one.what.contains("height")
 }
 
 fn name(key: &str) -> String {

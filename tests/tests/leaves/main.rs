@@ -35,6 +35,12 @@ fn every_leaf_is_read_or_waits_on_the_list() {
 #[test]
 fn the_fixture_states_every_leaf() {
     let loaded = load(&fixture::full()).unwrap_or_else(|problems| panic!("{problems:#?}"));
+    let schema = serde_json::from_str(haulout_schemas::DESIGN).expect("the published schema is JSON");
+    let validator = jsonschema::validator_for(&schema).expect("the published schema is one");
+    let design = serde_json::from_str(&fixture::full()).expect("the fixture is JSON");
+    let faults: Vec<String> =
+        validator.iter_errors(&design).map(|e| format!("{}: {e}", e.instance_path())).collect();
+    assert!(faults.is_empty(), "{faults:#?}");
     let nodes = (0..loaded.tree.size() as u32).map(Node);
     let stated: BTreeSet<String> = nodes.filter_map(|n| leaf(&loaded.tree.pointer(n).to_string())).collect();
     let missing: Vec<String> = leaves().difference(&stated).cloned().collect();

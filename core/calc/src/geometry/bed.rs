@@ -1,9 +1,10 @@
 //! The bed of a basin: the pool's own piece, and zones that lie over it in the order drawn.
 
-use super::erosion::lay_eroded;
+use std::sync::OnceLock;
+
+use super::sight::Sight;
 use super::slope::Sums;
 use super::sound::{Unsound, finite, positive};
-use super::sweep::Sweep;
 use super::{Outline, Point};
 
 /// Levels and depths nearer than this are the same, metres: a difference of two levels as typed must
@@ -41,8 +42,8 @@ pub struct BedPiece {
 /// Only what lies within the pool's outline counts. A later zone hides what it lies over. A sloped zone
 /// starts from the level of the smallest earlier zone that covers it, or else of the pool; a sloped pool
 /// starts from its rim. Areas are exact for steps (to rounding); for slopes, arcs round reflex corners
-/// stand within 0.5 mm of true ones and enclose their area. Volumes are exact for steps, and within
-/// about 5e-6 of area × height for each slope.
+/// stand within 0.5 mm of true ones and enclose their area. Volumes are exact for steps and for slopes that
+/// no zone hides a changing part of, and within about 5e-6 of area × height for each other slope.
 #[derive(Debug, Clone)]
 pub struct Bed {
     pieces: Vec<Piece>,
@@ -51,7 +52,6 @@ pub struct Bed {
 #[derive(Debug, Clone)]
 struct Piece {
     level: f64,
-    seen: f64,
     sight: Sight,
     slope: Option<Slope>,
 }
@@ -60,36 +60,9 @@ struct Piece {
 struct Slope {
     from: f64,
     run: f64,
-    sums: Sums,
-}
-
-/// A piece with what bounds the sight of it: the pool round it and the zones over it.
-#[derive(Debug, Clone)]
-struct Sight {
-    outline: Outline,
-    rest: Sweep,
-}
-
-impl Sight {
-    fn of(pieces: &[BedPiece], i: usize) -> Self {
-        let mut rest = Sweep::new();
-        pieces[0].outline.lay(&mut rest, 1);
-        for over in &pieces[i + 1..] {
-            over.outline.lay(&mut rest, 2);
-        }
-        Self { outline: pieces[i].outline.clone(), rest }
-    }
-
-    /// Area in sight that lies farther than `by` metres from the piece's own outline.
-    fn beyond(&self, by: f64) -> f64 {
-        let mut sweep = self.rest.clone();
-        if by > 0.0 {
-            lay_eroded(&self.outline, by, &mut sweep, 0);
-        } else {
-            self.outline.lay(&mut sweep, 0);
-        }
-        sweep.area(|winding| winding[0] > 0 && winding[1] > 0 && winding[2] <= 0)
-    }
+    /// Worked when first asked for: most beds are asked for one volume or none.
+    sums: OnceLock<Sums>,
+    reach: OnceLock<f64>,
 }
 
 /// A piece of bed as it came to lie: what a drawing of the bed is made from.
@@ -184,7 +157,7 @@ impl Bed {
 
     /// The lowest level of the bed, metres.
     pub fn lowest(&self) -> f64 {
-        let seen = self.pieces.iter().filter(|piece| piece.seen > OUT_OF_SIGHT);
+        let seen = self.pieces.iter().filter(|piece| piece.sight.seen() > OUT_OF_SIGHT);
         seen.map(Piece::lowest).fold(f64::INFINITY, f64::min)
     }
 
@@ -222,44 +195,49 @@ impl Piece {
     fn of(drawn: &[BedPiece], i: usize, rim: f64) -> Result<Self, Unsound> {
         let BedPiece { outline, level, edge } = &drawn[i];
         let level = finite("the level of a bed", *level)?;
-        let sight = Sight::of(drawn, i);
-        let slope = match *edge {
-            Edge::Step => None,
-            Edge::Slope { run_per_rise } => {
-                let run = positive("the run of a slope for one metre of height", run_per_rise)?;
-                let from = if i == 0 { rim } else { level_round(&drawn[..i], outline) };
-                slope(&sight, from, level, run)
-            }
+        let Edge::Slope { run_per_rise } = *edge else {
+            return Ok(Self { level, sight: Sight::of(drawn, i, 0.0), slope: None });
         };
-        Ok(Self { level, seen: sight.beyond(0.0), sight, slope })
+        let run = positive("the run of a slope for one metre of height", run_per_rise)?;
+        let from = if i == 0 { rim } else { level_round(&drawn[..i], outline) };
+        let whole = (level - from).abs() * run;
+        // A slope that starts at its own level is none.
+        let slope = (whole > 0.0).then(|| Slope { from, run, sums: OnceLock::new(), reach: OnceLock::new() });
+        Ok(Self { level, sight: Sight::of(drawn, i, whole), slope })
     }
 
     fn area_below(&self, at: f64) -> f64 {
+        let seen = || self.sight.seen();
         let Some(Slope { from, run, .. }) = self.slope else {
-            return if at > self.level { self.seen } else { 0.0 };
+            return if at > self.level { seen() } else { 0.0 };
         };
         if at <= from.min(self.level) {
             0.0
         } else if at > from.max(self.level) {
-            self.seen
+            seen()
         } else if self.level < from {
-            self.sight.beyond((from - at) * run)
+            self.sight.sight((from - at) * run)
         } else {
-            self.seen - self.sight.beyond((at - from) * run)
+            seen() - self.sight.sight((at - from) * run)
         }
     }
 
     fn volume_below(&self, at: f64) -> f64 {
-        let Some(Slope { from, run, sums }) = &self.slope else {
-            return self.seen * (at - self.level).max(0.0);
+        let Some(Slope { from, run, sums, .. }) = &self.slope else {
+            return if at > self.level { self.sight.seen() * (at - self.level) } else { 0.0 };
         };
+        if at <= from.min(self.level) {
+            return 0.0;
+        }
+        let sums = sums.get_or_init(|| Sums::of(&self.sight, self.sight.seen(), self.sight.far));
+        let sum = |far: f64| sums.to(&self.sight, far);
         let whole = (self.level - from).abs() * run;
         if self.level < *from {
-            let dry = sums.to(((from - at) * run).clamp(0.0, whole));
-            (sums.to(whole) - dry) / run + self.seen * (at - from).max(0.0)
+            let dry = sum(((from - at) * run).clamp(0.0, whole));
+            (sum(whole) - dry) / run + self.sight.seen() * (at - from).max(0.0)
         } else {
-            let bank = sums.to(((at - from) * run).clamp(0.0, whole)) / run;
-            self.seen * (at - from).max(0.0) - bank
+            let bank = sum(((at - from) * run).clamp(0.0, whole)) / run;
+            self.sight.seen() * (at - from).max(0.0) - bank
         }
     }
 
@@ -272,7 +250,8 @@ impl Piece {
     fn lowest(&self) -> f64 {
         match &self.slope {
             Some(slope) if self.level < slope.from => {
-                (slope.from - slope.sums.reach / slope.run).max(self.level)
+                let reach = slope.reach.get_or_init(|| self.sight.reach());
+                (slope.from - reach / slope.run).max(self.level)
             }
             Some(slope) => slope.from,
             None => self.level,
@@ -282,14 +261,6 @@ impl Piece {
     fn highest(&self) -> f64 {
         self.slope.as_ref().map_or(self.level, |slope| slope.from.max(self.level))
     }
-}
-
-/// The slope of a piece, unless it starts at its own level.
-fn slope(sight: &Sight, from: f64, level: f64, run: f64) -> Option<Slope> {
-    let whole = (level - from).abs() * run;
-    let circle = libm::sqrt(sight.outline.area() / std::f64::consts::PI);
-    let sums = |far| Sums::of(|by| sight.beyond(by), far);
-    (whole > 0.0).then(|| Slope { from, run, sums: sums(whole.min(circle)) })
 }
 
 /// Level of the smallest earlier zone that covers an outline, or else of the pool.

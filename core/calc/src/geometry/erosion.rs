@@ -5,38 +5,49 @@
 //! outline's rings less all these pieces make one raw contour a ring, and the winding number is
 //! positive exactly at those places. The contour may cross itself at will: [`Sweep`] does not mind.
 
-use super::Outline;
-use super::point::{Point, cross, dot, left, length, sides, step, sub, turned};
+use super::point::{Point, cross, dot, left, length, sides, step, sub, turned, unit};
 use super::sweep::Sweep;
 
 /// The greatest distance between an arc round a reflex corner and its chords, metres.
 const ARC_SAGITTA: f64 = 0.000_5;
 
+/// The sine of a turn that is rounding.
+pub(super) const STRAIGHT: f64 = 1e-12;
+
 /// One side: direction and length, and the tangent of half the turn at its first corner.
-struct Run {
-    start: Point,
-    along: Point,
-    long: f64,
-    turn: Point,
-    trim: f64,
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Run {
+    pub(super) start: Point,
+    pub(super) along: Point,
+    pub(super) long: f64,
+    /// Cosine and sine of the turn.
+    pub(super) turn: Point,
+    pub(super) trim: f64,
 }
 
-/// Adds the places farther than `by` metres from the sides to a layer; they wind above zero.
-pub(super) fn lay_eroded(outline: &Outline, by: f64, sweep: &mut Sweep, layer: usize) {
-    for ring in outline.rings() {
-        let runs = runs(ring);
-        let whole: Vec<bool> = (0..runs.len()).map(|i| survives(&runs, i, by)).collect();
-        if outline.corners().is_some() && !whole.iter().all(|&w| w) && convex(&runs) {
-            sweep.add(clipped(ring, &runs, by), layer);
-        } else {
-            sweep.add(raw(&runs, &whole, by), layer);
-        }
+impl Run {
+    /// Whether the outline turns right here; a straight corner that rounding turns right does not.
+    pub(super) fn is_reflex(&self) -> bool {
+        self.turn[1] < -STRAIGHT || (self.turn[1] < 0.0 && self.turn[0] < 0.0)
+    }
+
+    /// The turn at its first corner, radians, negative at a reflex one.
+    pub(super) fn angle(&self) -> f64 {
+        libm::atan2(self.turn[1], self.turn[0])
     }
 }
 
-fn runs(ring: &[Point]) -> Vec<Run> {
+/// Adds the places farther than `by` metres from the sides to a layer; they wind above zero.
+pub(super) fn lay_eroded(rings: &[Vec<Run>], by: f64, sweep: &mut Sweep, layer: usize) {
+    for runs in rings {
+        let whole: Vec<bool> = (0..runs.len()).map(|i| survives(runs, i, by)).collect();
+        sweep.add(&raw(runs, &whole, by), layer);
+    }
+}
+
+pub(super) fn runs(ring: &[Point]) -> Vec<Run> {
     let ends: Vec<(Point, Point)> = sides(ring).collect();
-    let along: Vec<Point> = ends.iter().map(|&(a, b)| super::point::unit(sub(b, a))).collect();
+    let along: Vec<Point> = ends.iter().map(|&(a, b)| unit(sub(b, a))).collect();
     let run = |i: usize| {
         let before = along[(i + along.len() - 1) % along.len()];
         let turn = [dot(before, along[i]), cross(before, along[i])];
@@ -45,10 +56,6 @@ fn runs(ring: &[Point]) -> Vec<Run> {
         Run { start, along: along[i], long: length(sub(end, start)), turn, trim: trim.max(0.0) }
     };
     (0..ends.len()).map(run).collect()
-}
-
-fn convex(runs: &[Run]) -> bool {
-    runs.iter().all(|run| run.turn[1] >= 0.0)
 }
 
 /// Whether the moved side keeps a length between the moved sides beside it.
@@ -64,7 +71,7 @@ fn raw(runs: &[Run], whole: &[bool], by: f64) -> Vec<Point> {
     for (i, run) in runs.iter().enumerate() {
         let before = (i + runs.len() - 1) % runs.len();
         let (n, m) = (left(runs[before].along), left(run.along));
-        if run.turn[1] < 0.0 {
+        if run.is_reflex() {
             arc(run, step([0.0; 2], n, by), &mut contour, by);
             contour.push(step(run.start, m, by));
         } else if whole[before] && whole[i] {
@@ -79,8 +86,8 @@ fn raw(runs: &[Run], whole: &[bool], by: f64) -> Vec<Point> {
 
 /// Points of the arc round a reflex corner save the last. The inner ones stand slightly outside the
 /// arc, so that the chords enclose the area of the sector exactly.
-fn arc(run: &Run, from: Point, contour: &mut Vec<Point>, by: f64) {
-    let angle = libm::atan2(run.turn[1], run.turn[0]);
+pub(super) fn arc(run: &Run, from: Point, contour: &mut Vec<Point>, by: f64) {
+    let angle = run.angle();
     let chord = libm::sqrt(8.0 * ARC_SAGITTA / by.max(ARC_SAGITTA)).min(0.5);
     let count = libm::ceil(-angle / chord).max(2.0);
     let part = angle / count;
@@ -92,24 +99,4 @@ fn arc(run: &Run, from: Point, contour: &mut Vec<Point>, by: f64) {
         let spoke = turned(from, part * k as f64);
         contour.push(step(run.start, spoke, stretch));
     }
-}
-
-/// A convex ring cut by every moved side in turn; empty where nothing is left.
-fn clipped(ring: &[Point], runs: &[Run], by: f64) -> Vec<Point> {
-    let mut rest = ring.to_vec();
-    for run in runs {
-        let depth = |p: Point| cross(run.along, sub(p, run.start)) - by;
-        let mut kept = Vec::with_capacity(rest.len() + 1);
-        for (a, b) in sides(&rest) {
-            let (da, db) = (depth(a), depth(b));
-            if da >= 0.0 {
-                kept.push(a);
-            }
-            if (da >= 0.0) != (db >= 0.0) {
-                kept.push(step(a, sub(b, a), da / (da - db)));
-            }
-        }
-        rest = kept;
-    }
-    rest
 }

@@ -21,6 +21,8 @@ mod passage;
 mod point;
 mod reach;
 mod shapes;
+mod shrink;
+mod sight;
 mod slope;
 mod smooth;
 mod sound;

@@ -1,6 +1,6 @@
 //! An outline: one closed ring of corners, or what joining and cutting made of several.
 
-use super::point::{NEAR, Point, distance, distance_to_side, sides, signed_area, sub};
+use super::point::{NEAR, Point, cross, distance, distance_to_side, sides, signed_area, sub};
 use super::sound::{NO_AREA, Unsound, finite_corners, sound_ring};
 use super::sweep::Sweep;
 
@@ -17,7 +17,12 @@ pub struct Bounds {
 }
 
 impl Bounds {
-    fn meets(&self, other: &Bounds) -> bool {
+    /// Whether the other rectangle stands out nowhere by more than rounding.
+    fn holds(&self, other: &Bounds) -> bool {
+        (0..2).all(|i| self.low[i] <= other.low[i] + NEAR && other.high[i] <= self.high[i] + NEAR)
+    }
+
+    pub(super) fn meets(&self, other: &Bounds) -> bool {
         (0..2).all(|i| self.low[i] <= other.high[i] && other.low[i] <= self.high[i])
     }
 }
@@ -127,6 +132,23 @@ impl Outline {
         self.distance_to(point) <= NEAR
     }
 
+    /// Whether no corner turns right and there are neither parts nor holes.
+    pub(super) fn is_convex(&self) -> bool {
+        let turn = |ring: &[Point], i: usize| {
+            let (a, b, c) = (ring[i], ring[(i + 1) % ring.len()], ring[(i + 2) % ring.len()]);
+            cross(sub(b, a), sub(c, b))
+        };
+        self.corners().is_some_and(|ring| (0..ring.len()).all(|i| turn(ring, i) >= 0.0))
+    }
+
+    /// Whether this outline is convex and all corners of the other lie in it, so that all of the other does.
+    pub(super) fn plainly_covers(&self, other: &Outline) -> bool {
+        let left_of = |(a, b): (Point, Point), p: Point| cross(sub(b, a), sub(p, a)) >= 0.0;
+        self.bounds().holds(&other.bounds())
+            && self.is_convex()
+            && self.sides().all(|side| other.rings().flatten().all(|&corner| left_of(side, corner)))
+    }
+
     fn winds_round(&self, p: Point) -> bool {
         let east_of = |&(a, b): &(Point, Point)| {
             (a[1] > p[1]) != (b[1] > p[1]) && p[0] < a[0] + (p[1] - a[1]) / (b[1] - a[1]) * (b[0] - a[0])
@@ -136,9 +158,13 @@ impl Outline {
 
     /// Whether the other outline lies wholly in this one; corners may stand out by 1e-9 m.
     pub fn covers(&self, other: &Outline) -> bool {
-        other.rings().flatten().all(|&corner| self.contains(corner))
-            && other.area() - self.overlap_area(other)
-                <= NEAR * (1.0 + other.perimeter()) + ROUNDING * other.area()
+        if !self.bounds().holds(&other.bounds()) {
+            return false;
+        }
+        self.plainly_covers(other)
+            || other.rings().flatten().all(|&corner| self.contains(corner))
+                && other.area() - self.overlap_area(other)
+                    <= NEAR * (1.0 + other.perimeter()) + ROUNDING * other.area()
     }
 
     /// Area common to both outlines, square metres.
@@ -146,7 +172,13 @@ impl Outline {
         if !self.bounds().meets(&other.bounds()) {
             return 0.0;
         }
-        let mut sweep = Sweep::new();
+        if self.plainly_covers(other) {
+            return other.area();
+        }
+        if other.plainly_covers(self) {
+            return self.area();
+        }
+        let mut sweep = Sweep::new(self.bounds());
         self.lay(&mut sweep, 0);
         other.lay(&mut sweep, 1);
         sweep.area(|winding| winding[0] > 0 && winding[1] > 0)
@@ -155,7 +187,7 @@ impl Outline {
     /// Adds all rings to a layer of a sweep.
     pub(super) fn lay(&self, sweep: &mut Sweep, layer: usize) {
         for ring in self.rings() {
-            sweep.add(ring.to_vec(), layer);
+            sweep.add(ring, layer);
         }
     }
 }

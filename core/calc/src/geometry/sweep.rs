@@ -6,7 +6,8 @@
 //! rounding costs an area of the size of that rounding. That is why no grid, no snapping and no
 //! tolerance is needed here, which an overlay that must return new outlines cannot do without.
 
-use super::point::{Point, cross, sides, step, sub};
+use super::outline::Bounds;
+use super::point::{Point, cross, step, sub};
 
 /// How many regions one sweep tells apart.
 pub(super) const LAYERS: usize = 3;
@@ -48,12 +49,15 @@ pub(super) fn crossing(p: (Point, Point), q: (Point, Point)) -> Option<Point> {
     within.then(|| step(p.0, along, t))
 }
 
-/// Rings of several regions, each counted by how often it winds round a place.
+/// Sides of several regions, each counted by how often its rings wind round a place.
 #[derive(Debug, Clone)]
 pub(super) struct Sweep {
-    rings: Vec<(Vec<Point>, usize)>,
+    sides: Vec<Side>,
+    origin: Point,
+    lying: bool,
 }
 
+#[derive(Debug, Clone, Copy)]
 struct Side {
     low: Point,
     high: Point,
@@ -64,23 +68,34 @@ struct Side {
 }
 
 impl Sweep {
-    pub(super) fn new() -> Self {
-        Self { rings: Vec::new() }
+    /// An empty sweep for a drawing within these bounds: slabs stay short along its longer way, coordinates small.
+    pub(super) fn new(bounds: Bounds) -> Self {
+        let [long, high] = sub(bounds.high, bounds.low);
+        Self { sides: Vec::new(), origin: bounds.low, lying: long > high }
     }
 
     /// Adds a closed ring to a layer: counter-clockwise counts +1 inside it, clockwise −1.
-    pub(super) fn add(&mut self, ring: Vec<Point>, layer: usize) {
-        if ring.len() > 2 {
-            self.rings.push((ring, layer));
+    pub(super) fn add(&mut self, ring: &[Point], layer: usize) {
+        if ring.len() < 3 {
+            return;
+        }
+        let place = |p: Point| {
+            let [x, y] = sub(p, self.origin);
+            if self.lying { [y, x] } else { [x, y] }
+        };
+        let mut before = place(ring[ring.len() - 1]);
+        for corner in ring {
+            let next = place(*corner);
+            self.sides.extend(side(before, next, layer, self.lying));
+            before = next;
         }
     }
 
     /// Area of the places whose winding numbers, one a layer, satisfy `counts`.
-    pub(super) fn area(&self, counts: impl Fn(&[i32; LAYERS]) -> bool) -> f64 {
-        let mut all = self.upright();
-        all.sort_by(|a, b| a.low[1].total_cmp(&b.low[1]));
-        let heights = heights(&all);
-        let mut waiting = all.iter().peekable();
+    pub(super) fn area(mut self, counts: impl Fn(&[i32; LAYERS]) -> bool) -> f64 {
+        self.sides.sort_unstable_by(|a, b| a.low[1].total_cmp(&b.low[1]));
+        let heights = heights(&self.sides);
+        let mut waiting = self.sides.iter().peekable();
         // Kept in the order of the slab before, which a slab changes in few places: the sort has next to nothing to do.
         let mut open: Vec<(f64, &Side)> = Vec::new();
         let mut area = 0.0;
@@ -98,27 +113,6 @@ impl Sweep {
         }
         area
     }
-
-    /// Sides that rise, from a near origin, along the longer way of the drawing so that slabs stay short.
-    fn upright(&self) -> Vec<Side> {
-        let Some(origin) = self.rings.first().map(|(ring, _)| ring[0]) else {
-            return Vec::new();
-        };
-        let span = |axis: usize| {
-            let all = || self.rings.iter().flat_map(|(ring, _)| ring).map(|p| p[axis]);
-            all().fold(f64::MIN, f64::max) - all().fold(f64::MAX, f64::min)
-        };
-        let lying = span(0) > span(1);
-        let place = |p: Point| {
-            let [x, y] = sub(p, origin);
-            if lying { [y, x] } else { [x, y] }
-        };
-        let ways = |(ring, layer): &(Vec<Point>, usize)| {
-            let laid = |(a, b): (Point, Point)| side(place(a), place(b), *layer, lying);
-            sides(ring).filter_map(laid).collect::<Vec<_>>()
-        };
-        self.rings.iter().flat_map(ways).collect()
-    }
 }
 
 /// A side with its lower end first. Falling sides have the inside of a counter-clockwise ring to their
@@ -128,7 +122,7 @@ fn side(a: Point, b: Point, layer: usize, swapped: bool) -> Option<Side> {
     let way = if falls == swapped { -1 } else { 1 };
     let (low, high) = if falls { (b, a) } else { (a, b) };
     let lean = (high[0] - low[0]) / (high[1] - low[1]);
-    (low[1] < high[1]).then_some(Side { low, high, layer, way, lean })
+    (low[1] < high[1] && lean.is_finite()).then_some(Side { low, high, layer, way, lean })
 }
 
 /// Sorts by insertion, which costs as many steps as there are pairs out of order.
@@ -142,15 +136,22 @@ fn in_order(open: &mut [(f64, &Side)]) {
     }
 }
 
-/// Every height at which a side ends or two cross, rising.
+/// Every height at which a side ends or two cross, rising; the sides stand in the order of their lower ends.
 fn heights(all: &[Side]) -> Vec<f64> {
-    let ends: Vec<(Point, Point)> = all.iter().map(|s| (s.low, s.high)).collect();
-    let mut found: Vec<f64> = ends.iter().flat_map(|(a, b)| [a[1], b[1]]).collect();
-    near_pairs(&ends, |i, j| {
-        if let Some(place) = crossing(ends[i], ends[j]) {
-            found.push(place[1]);
+    let mut found: Vec<f64> = Vec::with_capacity(2 * all.len() + 16);
+    let mut open: Vec<(f64, f64, &Side)> = Vec::new();
+    for side in all {
+        found.extend([side.low[1], side.high[1]]);
+        let (west, east) = (side.low[0].min(side.high[0]), side.low[0].max(side.high[0]));
+        open.retain(|(_, _, other)| other.high[1] >= side.low[1]);
+        for (other_west, other_east, other) in &open {
+            if *other_west <= east && *other_east >= west {
+                let place = crossing((other.low, other.high), (side.low, side.high));
+                found.extend(place.map(|place| place[1]));
+            }
         }
-    });
+        open.push((west, east, side));
+    }
     found.sort_unstable_by(f64::total_cmp);
     found.dedup();
     found

@@ -149,9 +149,12 @@ fn nearest_open(reached: &[Reached]) -> Option<usize> {
     open.min_by(|a, b| reached[*a].length.total_cmp(&reached[*b].length))
 }
 
+/// A wall is cut into no more pieces than this, so that one drawn out of this world takes no more memory than the room.
+const MOST_PIECES: f64 = 2000.0;
+
 /// Evenly along the top, and where it is nearest to the item and to the corners of the rim.
 fn shares(around: &Surroundings, wall: &Wall, to: Point) -> Vec<f64> {
-    let pieces = (plan(wall.a, wall.b) / SPACING).ceil().max(1.0);
+    let pieces = (plan(wall.a, wall.b) / SPACING).ceil().clamp(1.0, MOST_PIECES);
     let even = (0..=pieces as u32).map(|i| f64::from(i) / pieces);
     let corners = around.water.rings().flatten().copied().chain([to]);
     even.chain(corners.map(|c| share_nearest(wall.a, wall.b, c))).collect()

@@ -14,7 +14,7 @@ const OFF: (f64, f64) = (0.513_7, 0.471_9);
 /// The places: a square grid along the first of the longest sides of the pool, so that it turns and moves with the pool.
 pub fn places(bed: &Bed) -> Vec<Point> {
     let pool = bed.pool();
-    let longest = pool.sides().map(|s| long(s)).fold(0.0, f64::max);
+    let longest = pool.sides().map(long).fold(0.0, f64::max);
     let Some((a, b)) = pool.sides().find(|s| long(*s) >= longest * (1.0 - AS_LONG)) else {
         return Vec::new();
     };

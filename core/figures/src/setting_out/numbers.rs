@@ -6,7 +6,8 @@ use haulout_calc::formula::{FormulaCard, Kind, Refusal};
 use haulout_calc::plausible::{Slip, Suspect};
 use haulout_model::{Form, Stated, Subject, Written};
 use haulout_quantity::si::{
-    Area, ElectricCurrent, ElectricPotential, Length, Mass, Power, Ratio, ThermodynamicTemperature, Time,
+    Area, ElectricCurrent, ElectricPotential, Frequency, Length, Mass, MassDensity, MassRate, MolarFlux,
+    Power, RadiantExposure, Ratio, ReciprocalLength, ThermalConductivity, ThermodynamicTemperature, Time,
     Velocity, Volume, VolumeRate,
 };
 use haulout_quantity::{Basis, Dimension, Measure};
@@ -108,6 +109,13 @@ static DOORS: &[Door] = &[
     door::<Time>(),
     door::<ElectricCurrent>(),
     door::<ElectricPotential>(),
+    door::<Frequency>(),
+    door::<MassDensity>(),
+    door::<MassRate>(),
+    door::<MolarFlux>(),
+    door::<ReciprocalLength>(),
+    door::<RadiantExposure>(),
+    door::<ThermalConductivity>(),
 ];
 
 /// Whether every number a part of the file states is one that is met with.

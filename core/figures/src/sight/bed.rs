@@ -90,24 +90,26 @@ static HALF: Formula<(Arc<Seen>, Ratio), Length> = Formula {
     },
 };
 
-static DEEPEST: Formula<(Length, Length, Length, Length, Arc<haulout_calc::geometry::Bed>, Length), Length> =
-    Formula {
-        card: &FormulaCard {
-            name: "depth at which the middle of the pool is still seen",
-            result: "d_seen",
-            text: "the depth at which the way in water from the eye through the surface to the middle is s",
-            symbols: &["x", "y", "z_eye", "z_water", "bed", "s"],
-            kind: Kind::Construction,
-            basis: Basis::Published,
-            source: "Snell's law, n = 1.333; the middle is the centre of area of the outline",
-            range: "an eye above the water; what stands in the way is asked by the shares of the bed",
-        },
-        run: |(x, y, eye, water, bed, path)| {
-            let middle = bed.pool().centroid();
-            let across = apart([x.value, y.value], middle);
-            Ok(Length::from_si(deepest_within(path.value, (eye - water).value, across, WATER)))
-        },
-    };
+/// What the deepest bed in sight is worked from, in the order of its symbols.
+type Seeing = (Length, Length, Length, Length, Arc<haulout_calc::geometry::Bed>, Length);
+
+static DEEPEST: Formula<Seeing, Length> = Formula {
+    card: &FormulaCard {
+        name: "depth at which the middle of the pool is still seen",
+        result: "d_seen",
+        text: "the depth at which the way in water from the eye through the surface to the middle is s",
+        symbols: &["x", "y", "z_eye", "z_water", "bed", "s"],
+        kind: Kind::Construction,
+        basis: Basis::Published,
+        source: "Snell's law, n = 1.333; the middle is the centre of area of the outline",
+        range: "an eye above the water; what stands in the way is asked by the shares of the bed",
+    },
+    run: |(x, y, eye, water, bed, path)| {
+        let middle = bed.pool().centroid();
+        let across = apart([x.value, y.value], middle);
+        Ok(Length::from_si(deepest_within(path.value, (eye - water).value, across, WATER)))
+    },
+};
 
 const fn share(id: &'static str, title: &'static str) -> FigureCard {
     let about = About::PositionPool;

@@ -233,10 +233,7 @@ fn stated_if<T>(
 fn guard(sheet: Sheet<'_>, guard: &Guard) -> Known<Line<Arc<Front>>> {
     let says = guard.opaque_to.state().given().is_some();
     let closed_to = if says { &guard.opaque_to } else { &guard.top };
-    sheet.construct(
-        &BY_GUARD,
-        (guard.line.on(sheet).map_err(Into::into), crate::level(sheet, closed_to)).all()?,
-    )
+    sheet.construct(&BY_GUARD, (guard.line.on(sheet), crate::level(sheet, closed_to)).all()?)
 }
 
 fn barrier(sheet: Sheet<'_>, barrier: &Barrier) -> Known<Line<Arc<Front>>> {

@@ -59,6 +59,8 @@ pub struct Basking {
     pub pool: Link,
     /// The groups that use it; every group of the space when not stated.
     pub groups: List<Reference>,
+    /// The electrical items that warm and light it.
+    pub lamps: List<Reference>,
     /// The usable dry surface.
     pub outline: ShapeField,
     /// Its level.
@@ -95,6 +97,7 @@ impl Basking {
             space: r.reference("space", "space the site is in"),
             pool: r.reference("pool", "pool the site stands in or beside"),
             groups: r.references("groups", "groups that use the site"),
+            lamps: r.references("lamps", "lamps of the site"),
             outline: r.shape("outline", "outline of the basking surface"),
             level: r.level("level", &LEVEL),
             material: r.choice("material", &MATERIAL),

@@ -126,7 +126,7 @@ fn duplicate_ids(tree: &Tree, ids: &[Node]) -> Vec<Problem> {
     let mut problems = Vec::new();
     for node in ids {
         let Some(id) = tree.string(*node) else { continue };
-        for id in crate::directory::names(tree, *node, id.into_owned()) {
+        for id in crate::reader::names(tree, *node, id.into_owned()) {
             match first.entry(id) {
                 Entry::Vacant(free) => {
                     free.insert(*node);

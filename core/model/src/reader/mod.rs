@@ -1,6 +1,7 @@
 //! The small trait a design is read through, with two implementers: one reads a tree, one describes the document.
 
 mod describe;
+mod members;
 mod quantities;
 mod repeat;
 mod shapes;
@@ -10,7 +11,7 @@ mod tree;
 use haulout_quantity::Measure;
 
 pub use describe::{Described, describe};
-pub(crate) use repeat::{copy_name, repeated};
+pub(crate) use repeat::names;
 pub(crate) use tree::TreeReader;
 
 use crate::card::{ChoiceCard, FieldCard, Role};

@@ -52,16 +52,7 @@ pub(crate) struct TreeReader<'t> {
     here: Here,
     /// The members of the objects the reader stands in, each object's behind those of the one around it: all keys of
     /// an object are asked for one after the other, and this finds them without a walk through what they hold.
-    members: Vec<(u64, Node)>,
-}
-
-/// The length of a key and the seven bytes it begins with: keys that differ here are not the same.
-fn start_of(key: &str) -> u64 {
-    let mut start = [0; 8];
-    let length = key.len().min(7);
-    start[..length].copy_from_slice(&key.as_bytes()[..length]);
-    start[7] = key.len().min(255) as u8;
-    u64::from_le_bytes(start)
+    pub(super) members: Vec<(u64, Node)>,
 }
 
 impl<'t> TreeReader<'t> {
@@ -80,20 +71,6 @@ impl<'t> TreeReader<'t> {
         };
         reader.note_members(root);
         reader
-    }
-
-    fn note_members(&mut self, object: Node) {
-        let tree = self.tree;
-        let start = |node: Node| (tree.key(node).map_or(0, |key| start_of(&key)), node);
-        self.members.extend(tree.children(object).map(start));
-    }
-
-    /// The member of the object the reader stands on.
-    fn own_member(&self, from: usize, key: &str) -> Option<Node> {
-        let start = start_of(key);
-        let same =
-            |(its, node): &&(u64, Node)| *its == start && (key.len() < 8 || self.tree.is_called(*node, key));
-        self.members[from..].iter().find(same).map(|(_, node)| *node)
     }
 
     /// Takes the unit of bare coordinates from `/drawing/unit` before anything is drawn.
@@ -209,30 +186,6 @@ impl<'t> TreeReader<'t> {
         let value = self.standing_on(Here::At(item, None, from), read);
         self.members.truncate(from);
         value
-    }
-
-    /// A list; each of its objects is read to one item or several.
-    fn list_by<T>(
-        &mut self,
-        key: &'static str,
-        what: &'static str,
-        each: impl Fn(&mut Self, Node, &mut Vec<T>),
-    ) -> List<T> {
-        let (origin, state) = match self.slot(key) {
-            Slot::Missing(origin, kind) => (origin, Slot::state(kind)),
-            Slot::Value(node, origin, _) if self.tree.kind(node) != Kind::Array => {
-                self.wrong(node, what, "a list");
-                (origin, State::Absent)
-            }
-            Slot::Value(node, origin, _) => {
-                let tree = self.tree;
-                let objects = tree.children(node).filter(|n| tree.kind(*n) == Kind::Object);
-                let mut items: Vec<T> = Vec::with_capacity(tree.len(node));
-                objects.for_each(|object| each(self, object, &mut items));
-                (origin, if items.is_empty() { State::None } else { State::Given(items) })
-            }
-        };
-        List { seat: Seat { origin, what }, state }
     }
 
     fn standing_on<T>(&mut self, here: Here, read: fn(&mut Self) -> T) -> T {

@@ -34,6 +34,7 @@ const INSTEAD: &[&str] = &[
 const KEYS: &[&str] =
     &["\"x-own\"", "\"note\"", "\"value\"", "\"unknown\"", "\"id\"", "\"by\"", "\"inset\"", "\"A\\u0062\""];
 
+#[allow(clippy::disallowed_methods, reason = "the examples are read from the repository")]
 fn example(name: &str) -> String {
     let path = format!("{}/../../example-designs/{name}", env!("CARGO_MANIFEST_DIR"));
     std::fs::read_to_string(path).expect("the examples are there")

@@ -14,7 +14,7 @@ const WIDE: f64 = COLUMN.to[0] - COLUMN.from[0] - 6.0;
 /// A keynote's words stand to the right of its number.
 const INDENT: f64 = 8.0;
 /// At most so many lines of a list under the keynotes.
-const LIST: usize = 14;
+const LIST: usize = 26;
 
 /// A list under its heading.
 pub(super) struct Listed {

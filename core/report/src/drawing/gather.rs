@@ -118,6 +118,14 @@ impl<'p> Gathering<'p> {
             let top = self.level_words("top", &feature.top);
             self.region(&feature.id, RegionKind::Feature, &feature.outline, kind.into_iter().chain(top));
         }
+        for filter in self.first("filters", design.filters.items()) {
+            let water = self.level_words("filter, water", &filter.levels.water);
+            // A clarifier in the corridor is a thing of a pipe, not of the plan.
+            if filter.outline.state().given().is_none() {
+                continue;
+            }
+            self.region(&filter.id, RegionKind::Feature, &filter.outline, water.into_iter());
+        }
         for site in self.first("basking sites", design.basking.items()) {
             let top = self.level_words("basking", &site.level);
             self.region(&site.id, RegionKind::Basking, &site.outline, top.into_iter());

@@ -76,7 +76,7 @@ fn every_id_of_every_example_stands_on_its_sheet() {
         let (_, design) = load(text);
         for entry in &design.directory.ids {
             let word = |t: &&str| t.split([' ', ',', ':']).any(|w| w == entry.name());
-            assert!(texts.iter().any(|t| word(&t)), "{name}: {} is not lettered", entry.name());
+            assert!(texts.iter().any(|t| word(t)), "{name}: {} is not lettered", entry.name());
         }
         assert!(texts.iter().any(|t| t.contains("Screening result, not a construction drawing")));
         assert!(!svg.contains("no room"), "{name}: letters found no room");
