@@ -120,9 +120,11 @@ fn rulebook(id: Option<&str>, annexes: &[PathBuf], form: Form) -> Outcome {
     let width = layout().width;
     Outcome::of(match (form, id) {
         (Form::Json, _) => printed(&with_annexes(json::rulebook(&chosen), &ruleset)),
-        (Form::Terminal, None) => annexed_page(&ruleset, width) + &haulout_report::rule_list(&chosen, width),
+        (Form::Terminal, None) => {
+            annexed_page(&ruleset, width) + haulout_report::rule_list(&chosen, width).as_str()
+        }
         (Form::Terminal, Some(_)) => chosen.iter().fold(annexed_page(&ruleset, width), |page, rule| {
-            page + &haulout_report::manual_page(&ruleset, rule, width)
+            page + haulout_report::manual_page(&ruleset, rule, width).as_str()
         }),
     })
 }
