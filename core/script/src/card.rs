@@ -33,6 +33,8 @@ pub(crate) struct ScriptCard {
     pub(crate) register: Vec<String>,
     #[serde(default)]
     pub(crate) limits: Vec<LimitEntry>,
+    #[serde(default)]
+    pub(crate) each: Vec<String>,
     pub(crate) examples: Vec<ExampleEntry>,
 }
 

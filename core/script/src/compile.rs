@@ -43,7 +43,7 @@ fn rule(card: Card, script: &ScriptCard, roots: Roots, tape: &Tape, answer: usiz
         limits: roots.limits.clone(),
         examples: script.examples.iter().map(card::ExampleEntry::example).collect(),
         annex: None,
-        judge: Arc::new(Plan::new(roots.figures, roots.register, roots.limits, tape, answer)),
+        judge: Arc::new(Plan::new(roots, tape, answer)),
     }
 }
 
