@@ -147,3 +147,47 @@ fn a_specification_names_designs_stage_authorities_and_annexes_from_where_it_lie
     let (_, remarks, status) = run(&["review", "--specification", name(&file)]);
     assert!(status == Some(2) && remarks.contains("{ \"stage\": \"soon\" }"), "{remarks}");
 }
+
+#[test]
+fn a_folder_that_is_not_there_and_a_repeated_rule_end_with_status_two() {
+    let design = folder("absent-design", &[("small.json", SMALL)]);
+    let absent = design.join("no-such-annex");
+    for job in [
+        ["review", name(&design)].as_slice(),
+        &["sheet", name(&design)],
+        &["drawing", name(&design)],
+        &["rulebook"],
+    ] {
+        let (output, remarks, status) = run(&[job, &["--annex", name(&absent)]].concat());
+        assert_eq!((output.as_str(), status), ("", Some(2)), "{job:?}");
+        assert!(
+            remarks.contains("no-such-annex: the annex cannot be opened as a folder"),
+            "{job:?}: {remarks}"
+        );
+    }
+    let first = folder("absent-first", &[("annex.json", CARD), ("resting-shallows.rhai", RULE)]);
+    let other = CARD.replace("\"reedwater\"", "\"other\"");
+    let second = folder("absent-second", &[("annex.json", &other), ("resting-shallows.rhai", RULE)]);
+    let (output, remarks, status) =
+        run(&["review", name(&design), "--annex", name(&first), "--annex", name(&second)]);
+    assert_eq!((output.as_str(), status), ("", Some(2)));
+    assert!(remarks.contains("already, in the annex reedwater"), "{remarks}");
+    let (_, remarks, status) = run(&["review", "--specification", name(&absent)]);
+    assert!(status == Some(2) && remarks.contains("no-such-annex"), "{remarks}");
+}
+
+#[test]
+fn the_schemas_of_both_cards_are_printed_and_hold_what_these_tests_use() {
+    for (schema, card) in [
+        ("annex", CARD),
+        ("annex", include_str!("../../../rules/annexes/house-model/annex.json")),
+        ("specification", "{ \"designs\": [\"rooms\"], \"stage\": \"as-built\" }"),
+    ] {
+        let (output, _, status) = run(&["schema", schema]);
+        assert_eq!(status, Some(0), "{schema}");
+        let printed: Value = serde_json::from_str(&output).expect("a schema is JSON");
+        let validator = jsonschema::validator_for(&printed).expect("a published schema is one");
+        assert!(validator.is_valid(&serde_json::from_str(card).expect("a card is JSON")), "{schema}");
+        assert!(!validator.is_valid(&serde_json::json!({ "colour": 1 })), "{schema}");
+    }
+}

@@ -21,6 +21,7 @@ mod plan;
 mod reference;
 mod roots;
 mod run;
+mod slip;
 mod subject;
 mod tape;
 mod value;

@@ -120,6 +120,10 @@ fn of_parsing(text: &str, error: &ParseError) -> ScriptFault {
         format!(
             "expressions stand more than {DEEPEST_EXPRESSION} deep inside one another: name the parts with let"
         )
+    } else if let ParseErrorType::VariableUndefined(name) = error.err_type() {
+        format!(
+            "nothing is called \"{name}\" here: write let {name} = … before it, or quote it if it is a word"
+        )
     } else {
         format!("the script cannot be read: {told}")
     };

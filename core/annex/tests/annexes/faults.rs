@@ -1,5 +1,7 @@
 //! What is wrong with an annex is told at its place, and one broken part never silences the rest.
 
+use haulout_annex::Source;
+
 use super::common::{annex, card, file, folder, joined, told};
 
 const SCRIPT: &str = include_str!("../../../../rules/annexes/house-model/resting-shallows.rhai");
@@ -148,4 +150,66 @@ fn a_name_of_a_rule_is_given_once() {
     assert!(said[0].0.contains("among the built-in rules"), "{said:?}");
     let said = told(&joined(&[annex("same", ""), annex("same", "")]).err().expect("two of one name"));
     assert_eq!((said.len(), said[0].1.as_str()), (1, "\"same\""));
+}
+
+/// A text that is no card, a part of the sentence.
+#[test]
+fn a_text_that_is_no_card_is_refused_and_names_what_it_lacks() {
+    for (text, sentence) in [
+        ("", "nothing in this file"),
+        ("   \n", "nothing in this file"),
+        ("{}", "\"name\""),
+        ("[]", "object"),
+        ("\"house\"", "object"),
+        ("name: house", ""),
+        ("{ \"name\": \"a\", \"name\": \"b\" }", "twice"),
+        ("{ \"name\": \"a\" } }", ""),
+        ("{ \"name\": 7, \"version\": \"1\", \"licence\": \"MIT\", \"authors\": [\"us\"] }", "7"),
+    ] {
+        let files = vec![file("annex.json", text), file("x.rhai", "fn judge(it) { }")];
+        let troubles = joined(&[folder("house", files)]).err().expect("it is no card");
+        let said: Vec<String> = troubles[0].problems.iter().map(|p| p.message.clone()).collect();
+        assert!(said.iter().any(|s| s.contains(sentence)), "{text:?}: {said:?}");
+        assert_eq!(troubles.len(), 2, "{text:?}: the script beside it is looked at too");
+        for problem in &troubles[0].problems {
+            let range = problem.span.start as usize..problem.span.end as usize;
+            assert!(text.get(range).is_some(), "{text:?}: {problem:?}");
+        }
+    }
+    let bytes = |bytes: Vec<u8>| vec![Source { name: "annex.json".to_owned(), bytes: Ok(bytes) }];
+    assert!(joined(&[folder("house", bytes(vec![b'{', 0xff, 0xfe]))]).is_err());
+    let unreadable =
+        vec![Source { name: "annex.json".to_owned(), bytes: Err("permission denied".to_owned()) }];
+    let said = told(&joined(&[folder("house", unreadable)]).err().expect("it cannot be read"));
+    assert_eq!(said[0].0, "permission denied");
+}
+
+/// Values that are no limit: each is refused, whatever the direction.
+#[test]
+fn a_limit_is_one_finite_quantity_of_its_dimension() {
+    for value in [
+        "\"\"",
+        "\"30\"",
+        "\"30 cm to 40 cm\"",
+        "\"30 cm2\"",
+        "\"NaN cm\"",
+        "\"inf cm\"",
+        "\"1e999 cm\"",
+        "0.3",
+        "true",
+        "null",
+        "[]",
+        "{}",
+    ] {
+        let members = format!(
+            "\"limits\": [{{ \"rule\": \"depth-of-the-scheme\", \"limit\": \"depth\", \"row\": \"to 20 cm\", \"value\": {value}, \"reason\": \"r\" }}]"
+        );
+        assert!(joined(&[annex("house", &members)]).is_err(), "{value}");
+    }
+    for reason in ["\"\"", "\"  \"", "7", "null"] {
+        let members = format!(
+            "\"limits\": [{{ \"rule\": \"depth-of-the-scheme\", \"limit\": \"depth\", \"row\": \"to 20 cm\", \"value\": \"1 cm\", \"reason\": {reason} }}]"
+        );
+        assert!(joined(&[annex("house", &members)]).is_err(), "a reason of {reason}");
+    }
 }
