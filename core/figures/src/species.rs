@@ -5,7 +5,7 @@ use std::sync::Arc;
 use haulout_model::animal::Group;
 use haulout_model::{About, Subject};
 use haulout_quantity::Measure;
-use haulout_register::{Species, Value, find, nearest};
+use haulout_register::{Species, Value};
 use haulout_sheet::{Figure, FigureCard, Gap, GapKind, Known, Line, Sheet};
 
 /// The row of the register that the name of a group's species leads to, with the line of the name. Not a number, so not
@@ -23,11 +23,10 @@ static ROW: Figure<(Line<Arc<String>>, &'static Species)> = Figure {
     work: |sheet, at| {
         let name = group(sheet, at).species.on(sheet)?;
         let words = sheet.word_of(name);
-        find(&words).map(|species| (name, species)).ok_or_else(|| {
-            let nearest = nearest(&words);
-            let text = format!("the register does not know \"{words}\"; the nearest it has is {nearest}");
-            Gap::of(GapKind::Unknown, text, vec![name.id()]).into()
-        })
+        sheet
+            .species(&words)
+            .map(|species| (name, species))
+            .ok_or_else(|| Gap::of(GapKind::Unknown, sheet.unknown_species(&words), vec![name.id()]).into())
     },
 };
 

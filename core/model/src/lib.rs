@@ -3,6 +3,7 @@
 //! Numbers, choices and drawings are private: the only way to them is [`Ledger`], which notes where each was read.
 //! The same reading code describes the document ([`describe`]), so that the published schema can be held to it.
 
+mod belonging;
 mod card;
 mod compound;
 mod design;

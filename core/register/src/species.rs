@@ -2,6 +2,7 @@
 
 use haulout_quantity::Basis::{Published, Recalled, Reported};
 
+use crate::given::Own;
 use crate::value::Value;
 
 /// A species and what is known of it.
@@ -19,6 +20,8 @@ pub struct Species {
     pub water_low: Option<Value>,
     /// Highest water temperature in the warm season.
     pub water_high: Option<Value>,
+    /// What a house annex gave in the place of rows of the other tables.
+    pub own: Option<&'static Own>,
 }
 
 /// A value every species may have, by the name scripts and pages use.
@@ -67,7 +70,12 @@ const fn turtle(
     length: Value,
     band: (Option<Value>, Option<Value>),
 ) -> Species {
-    Species { key, latin, common, body_length: Some(length), water_low: band.0, water_high: band.1 }
+    Species {
+        body_length: Some(length),
+        water_low: band.0,
+        water_high: band.1,
+        ..Species::new(key, latin, common)
+    }
 }
 
 const fn carapace(metres: f64, source: &'static str) -> Value {
@@ -85,7 +93,7 @@ const fn long(
     common: &'static str,
     body_length: Option<Value>,
 ) -> Species {
-    Species { key, latin, common, body_length, water_low: None, water_high: None }
+    Species { body_length, ..Species::new(key, latin, common) }
 }
 
 /// The species the program knows.
@@ -170,6 +178,7 @@ pub static SPECIES: &[Species] = &[
             Recalled,
             "keepers' usage, from memory",
         )),
+        own: None,
     },
     Species {
         key: "chelodina-longicollis",
@@ -178,6 +187,7 @@ pub static SPECIES: &[Species] = &[
         body_length: Some(carapace(0.282, REPTTRAITS)),
         water_low: None,
         water_high: None,
+        own: None,
     },
     long(
         "physignathus-cocincinus",
@@ -330,11 +340,13 @@ pub fn find(name: &str) -> Option<&'static Species> {
 /// The key nearest to a name that is not known.
 pub fn nearest(name: &str) -> &'static str {
     let wanted = name.to_lowercase();
-    let distance = |s: &&Species| {
-        strsim::damerau_levenshtein(&wanted, s.key)
-            .min(strsim::damerau_levenshtein(&wanted, &s.latin.to_lowercase()))
-    };
-    SPECIES.iter().min_by_key(distance).map_or("", |s| s.key)
+    SPECIES.iter().min_by_key(|s| distance(&wanted, s)).map_or("", |s| s.key)
+}
+
+/// Steps from a name in lower case to the key or the Latin name, whichever is nearer.
+pub(crate) fn distance(wanted: &str, species: &Species) -> usize {
+    strsim::damerau_levenshtein(wanted, species.key)
+        .min(strsim::damerau_levenshtein(wanted, &species.latin.to_lowercase()))
 }
 
 #[cfg(test)]

@@ -45,7 +45,7 @@ fn rule(card: Card, script: &ScriptCard, roots: Roots, tape: &Tape, answer: usiz
         annex: None,
         // A script may ask for any figure of the catalogue; what it costs is its writer's choice.
         heavy: false,
-        judge: Arc::new(Plan::new(roots.figures, roots.register, roots.limits, tape, answer)),
+        judge: Arc::new(Plan::new(roots, tape, answer)),
     }
 }
 

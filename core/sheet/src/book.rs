@@ -15,7 +15,7 @@ use crate::gap::{Gap, GapKind, Known};
 use crate::limit::{Limit, Limits};
 use crate::line::{Datum, Entry, Line, LineId, Made, Record};
 use crate::worked::{Worked, same};
-use haulout_register::Value;
+use haulout_register::{Authority, Register, Species, Value};
 
 /// Another value at one place of the document: the *what if*.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -82,6 +82,11 @@ impl<'d> Book<'d> {
     /// The design.
     pub const fn design(&self) -> &'d Design {
         self.design
+    }
+
+    /// The species and authorities of the run: the built-in ones and those of its annexes.
+    pub const fn register(&self) -> &'d Register {
+        self.limits.register()
     }
 
     /// A line. For the engine and the reports only: a rule or a figure that looks at numbers decides outside the sheet.
@@ -343,6 +348,22 @@ impl<'s> Sheet<'s> {
         let id = self.book.push(number, value.dimension, unit, Made::Register(value, by), by.as_slice());
         self.book.register_lines.borrow_mut().insert(key, id);
         id
+    }
+
+    /// The species a word names, in the register of the run.
+    pub fn species(self, words: &str) -> Option<&'static Species> {
+        self.book.register().find(words)
+    }
+
+    /// What to say of a species the register does not know.
+    pub fn unknown_species(self, words: &str) -> String {
+        let nearest = self.book.register().nearest(words);
+        format!("the register does not know \"{words}\"; the nearest it has is {nearest}")
+    }
+
+    /// The authority of the case.
+    pub fn authority(self) -> Option<&'static Authority> {
+        self.case.authority.and_then(|at| self.book.register().authority(at))
     }
 
     /// Whether a choice stands at one of its options; only for choosing which stated fields to read next, and the

@@ -17,6 +17,10 @@ pub trait AnyFormula: Sync {
     fn again(&self, data: &[Datum]) -> Result<Datum, Refusal>;
     /// Dimension of the result, from those of the arguments where the formula leaves it open.
     fn dimension(&self, arguments: &[Dimension]) -> Dimension;
+    /// Dimensions of its arguments in the order of the card's symbols; empty where any number of lines will do.
+    fn takes(&self) -> Vec<Dimension> {
+        Vec::new()
+    }
 }
 
 /// A tuple of lines that fits a tuple of arguments.
@@ -31,6 +35,8 @@ pub trait Lines<A> {
 pub trait Arguments: Sized {
     /// Out of data.
     fn take(data: &[Datum]) -> Self;
+    /// Their dimensions.
+    fn dimensions() -> Vec<Dimension>;
 }
 
 macro_rules! tuples {
@@ -38,6 +44,9 @@ macro_rules! tuples {
         impl<$($name: Entry),+> Arguments for ($($name,)+) {
             fn take(data: &[Datum]) -> Self {
                 ($($name::take(&data[$at]),)+)
+            }
+            fn dimensions() -> Vec<Dimension> {
+                vec![$($name::DIMENSION),+]
             }
         }
         impl<$($name: Entry),+> Lines<($($name,)+)> for ($(Line<$name>,)+) {
@@ -68,6 +77,9 @@ impl<A: Arguments + 'static, R: Entry> AnyFormula for Formula<A, R> {
     }
     fn dimension(&self, _arguments: &[Dimension]) -> Dimension {
         R::DIMENSION
+    }
+    fn takes(&self) -> Vec<Dimension> {
+        A::dimensions()
     }
 }
 

@@ -4,9 +4,9 @@ use std::f64::consts::PI;
 use std::sync::{Mutex, OnceLock};
 
 use super::erosion::lay_eroded;
-use super::shrink::Shrink;
 use super::point::Point;
 use super::relief;
+use super::shrink::Shrink;
 use super::slope::{self, NOTHING};
 use super::sweep::{LAYERS, Sweep, crossing};
 use super::{BedPiece, Outline};
@@ -169,7 +169,8 @@ impl Sight {
     }
 
     fn is_crossed(&self, bounded: &Bounded) -> bool {
-        let crosses = |own| bounded.by.iter().flat_map(Outline::sides).any(|side| crossing(own, side).is_some());
+        let crosses =
+            |own| bounded.by.iter().flat_map(Outline::sides).any(|side| crossing(own, side).is_some());
         self.outline.sides().any(crosses)
     }
 
@@ -204,7 +205,9 @@ impl Sight {
         if by <= self.shrink().until {
             match &self.bounded {
                 None => return self.own(by),
-                Some(bounded) if by <= self.clear(bounded) => return self.own(by) - (self.area - self.seen()),
+                Some(bounded) if by <= self.clear(bounded) => {
+                    return self.own(by) - (self.area - self.seen());
+                }
                 Some(_) => {}
             }
         }

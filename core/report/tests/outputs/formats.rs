@@ -21,7 +21,15 @@ fn held_to(schema: &str, value: &Value) {
 
 fn design<'r>(text: Option<Written<'r>>, problems: &'r [Problem], answers: &'r [Told]) -> Reviewed<'r> {
     let stage = problems.is_empty().then_some("detailed");
-    Reviewed { file: "a.json".to_owned(), digest: DIGEST.to_owned(), stage, text, problems, answers }
+    Reviewed {
+        file: "a.json".to_owned(),
+        digest: DIGEST.to_owned(),
+        stage,
+        overridden: Vec::new(),
+        text,
+        problems,
+        answers,
+    }
 }
 
 #[test]
