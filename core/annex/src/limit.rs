@@ -126,7 +126,7 @@ pub(crate) fn number(page: &mut Page, at: Node, dimension: Dimension, symbol: &s
 }
 
 fn stated(text: &str, dimension: Dimension, symbol: &str) -> Result<f64, Slip> {
-    let difference = unit(symbol).is_some_and(|of| is_difference(of));
+    let difference = unit(symbol).is_some_and(is_difference);
     let stated = if difference { read_difference(text)? } else { read(text, dimension)? };
     match stated.parts {
         Parts::One(value) => Ok(value),

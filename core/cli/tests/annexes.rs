@@ -151,11 +151,11 @@ fn a_specification_names_designs_stage_authorities_and_annexes_from_where_it_lie
 #[test]
 fn a_folder_that_is_not_there_and_a_repeated_rule_end_with_status_two() {
     let design = folder("absent-design", &[("small.json", SMALL)]);
-    let absent = design.join("no-such-annex");
+    let (small, absent) = (design.join("small.json"), design.join("no-such-annex"));
     for job in [
-        ["review", name(&design)].as_slice(),
-        &["sheet", name(&design)],
-        &["drawing", name(&design)],
+        ["review", name(&small)].as_slice(),
+        &["sheet", name(&small)],
+        &["drawing", name(&small)],
         &["rulebook"],
     ] {
         let (output, remarks, status) = run(&[job, &["--annex", name(&absent)]].concat());
