@@ -71,8 +71,8 @@ static EDGE: Assembly<Length> = Assembly {
         text: "freeboard + m_own / (rho × A) less the draught of the edge with the whole load there: W / rho × (1 / A + e × t / I) while the bottom is wet all over, the wet part alone beyond that",
         symbols: &[],
         kind: Kind::Construction,
-        basis: Basis::Published,
-        source: "waterplane stiffness, Rawson & Tupper, Basic Ship Theory; a bottom that lifts on one side as a footing without tension (q_max = 2 P / (3 L (B / 2 - e)))",
+        basis: Basis::Recalled,
+        source: "waterplane stiffness after Rawson & Tupper, Basic Ship Theory, from memory; a bottom that lifts on one side as a footing without tension (q_max = 2 P / (3 L (B / 2 - e)))",
         range: "wall-sided floats whose deck is their waterplane",
     },
     run: |data: &[Datum]| {
