@@ -156,8 +156,26 @@ impl Design {
     inner!("an overflow", overflow, Overflows, overflows, crate::design::overflow::Overflow, pools);
     inner!("a run", run, Runs, runs, crate::design::circuit::Run, circuits);
     inner!("a device in line", device, Devices, devices, crate::design::circuit::Device, circuits);
-    inner!("a return", return_at, return_named, returns, Returns, returns, crate::design::returns::Return, circuits);
-    inner!("an intake", intake, intake_named, intakes, Intakes, intakes, crate::design::circuit::Intake, circuits);
+    inner!(
+        "a return",
+        return_at,
+        return_named,
+        returns,
+        Returns,
+        returns,
+        crate::design::returns::Return,
+        circuits
+    );
+    inner!(
+        "an intake",
+        intake,
+        intake_named,
+        intakes,
+        Intakes,
+        intakes,
+        crate::design::circuit::Intake,
+        circuits
+    );
     inner!("a feed", feed, Feeds, feeds, crate::design::feed::Feed, animals);
 }
 

@@ -216,9 +216,7 @@ pub(crate) static PAIRS: &[Pair] = &[
         missing: |_| Vec::new(),
     },
     kept!(ExitGroup, "exit-group", Exit, |d, at| d.exit(at).and_then(|(pool, _)| space_of(d, pool))),
-    kept!(LedgeGroup, "ledge-group", Ledge, |d, at| d
-        .ledge(at)
-        .and_then(|(pool, _)| space_of(d, pool))),
+    kept!(LedgeGroup, "ledge-group", Ledge, |d, at| d.ledge(at).and_then(|(pool, _)| space_of(d, pool))),
     kept!(OpeningGroup, "opening-group", Opening, |d, at| {
         d.opening(at).and_then(|(pool, _)| space_of(d, pool))
     }),

@@ -58,7 +58,8 @@ fn at_one_pace(outline: &Outline, by: f64, sides: Option<&[usize]>) -> Option<Re
     let kept = |i: &usize| distance(ring[*i], ring[(i + count - 1) % count]) > NEAR;
     ring = (0..count).filter(kept).map(|i| ring[i]).collect();
     // The corner farthest west comes first, as where something is cut away.
-    let first = (0..ring.len()).min_by(|a, b| ring[*a][0].total_cmp(&ring[*b][0]).then(ring[*a][1].total_cmp(&ring[*b][1])));
+    let first = (0..ring.len())
+        .min_by(|a, b| ring[*a][0].total_cmp(&ring[*b][0]).then(ring[*a][1].total_cmp(&ring[*b][1])));
     ring.rotate_left(first.unwrap_or(0));
     Some(Outline::from_parts(vec![vec![ring]]).map_err(|_| nothing_left(by)))
 }
@@ -121,7 +122,14 @@ mod tests {
             rectangle([1.0, 2.0], [3.0, 2.0], 0.7, 0.3),
             circle([3.0, 1.0], 1.2),
             ellipse([0.0, 0.0], [2.0, 1.2], 0.4),
-            Outline::from_corners(vec![[0.0, 0.0], [4.0, 0.0], [5.0, 1.5], [4.4, 3.4], [2.0, 4.0], [-0.5, 2.2]]),
+            Outline::from_corners(vec![
+                [0.0, 0.0],
+                [4.0, 0.0],
+                [5.0, 1.5],
+                [4.4, 3.4],
+                [2.0, 4.0],
+                [-0.5, 2.2],
+            ]),
         ];
         for outline in drawn.map(|o| o.expect("sound")) {
             for by in [0.05, 0.3, 0.6] {
@@ -135,6 +143,9 @@ mod tests {
                 assert!(cut.len() == moved.len() && cut.iter().zip(moved).all(near), "{cut:?} {moved:?}");
             }
         }
-        assert!(at_one_pace(&rectangle([0.0, 0.0], [3.0, 2.0], 0.0, 0.0).expect("sound"), 1.0, None).is_some_and(|o| o.is_err()));
+        assert!(
+            at_one_pace(&rectangle([0.0, 0.0], [3.0, 2.0], 0.0, 0.0).expect("sound"), 1.0, None)
+                .is_some_and(|o| o.is_err())
+        );
     }
 }

@@ -102,9 +102,8 @@ pub static GROUP_MASS: Figure<Line<Mass>> = Figure {
         let mass = if stated.is_given() {
             stated.on(sheet)
         } else {
-            let known: Known<Line<Mass>> = crate::species_value(sheet, at, "body mass", |s| {
-                s.bask().and_then(|b| b.mass.as_ref())
-            });
+            let known: Known<Line<Mass>> =
+                crate::species_value(sheet, at, "body mass", |s| s.bask().and_then(|b| b.mass.as_ref()));
             // Both the field and the register could have told.
             known.map_err(|gaps| match stated.on(sheet) {
                 Err(own) => own.and(gaps),
