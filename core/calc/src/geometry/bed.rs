@@ -14,6 +14,10 @@ const SAME_LEVEL: f64 = 1e-9;
 /// A piece with less than this in sight is wholly covered, square metres.
 const OUT_OF_SIGHT: f64 = 1e-9;
 
+/// Corners of one sloped outline at most: a slope takes time by the square of them, and a shore surveyed every 100 mm over
+/// 200 m has no more.
+const MOST_CORNERS: usize = 2_000;
+
 /// How a piece of bed meets what lies round it.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Edge {
@@ -210,6 +214,12 @@ impl Piece {
             return Ok(Self { level, sight: Sight::of(drawn, i, 0.0), slope: None });
         };
         let run = positive("the run of a slope for one metre of height", run_per_rise)?;
+        let corners = outline.sides().count();
+        if corners > MOST_CORNERS {
+            return Err(Unsound::new(format!(
+                "the outline of a sloped piece of bed has {corners} corners, and slopes are worked for {MOST_CORNERS} at most; draw it with fewer"
+            )));
+        }
         let from = if i == 0 { rim } else { level_round(&drawn[..i], outline) };
         let whole = (level - from).abs() * run;
         // A slope that starts at its own level is none.
@@ -240,8 +250,10 @@ impl Piece {
         if at <= from.min(self.level) {
             return 0.0;
         }
-        let sampled = || sums.get_or_init(|| Sums::of(&self.sight, self.sight.seen(), self.sight.far));
-        let sum = |far: f64| self.sight.sum_to(far).unwrap_or_else(|| sampled().to(&self.sight, far));
+        let sight = &self.sight;
+        let sampled = || sums.get_or_init(|| Sums::of(sight, sight.seen(), sight.known(), sight.far));
+        let beyond = |far: f64| if far > sight.known() { sampled().to(far.min(sight.far)) } else { 0.0 };
+        let sum = |far: f64| sight.sum_known(far) + beyond(far);
         let whole = (self.level - from).abs() * run;
         if self.level < *from {
             let dry = sum(((from - at) * run).clamp(0.0, whole));

@@ -14,6 +14,7 @@ mod apart;
 mod bed;
 mod combine;
 mod erosion;
+mod inmost;
 mod inset;
 mod outline;
 mod parallel;

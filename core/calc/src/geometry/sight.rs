@@ -4,6 +4,7 @@ use std::f64::consts::PI;
 use std::sync::{Mutex, OnceLock};
 
 use super::erosion::lay_eroded;
+use super::inmost::holds_a_circle;
 use super::point::Point;
 use super::relief;
 use super::shrink::Shrink;
@@ -91,9 +92,18 @@ impl Sight {
             pool.lay(&mut rest, POOL);
             by.push(pool.clone());
         }
-        for over in pieces[i + 1..].iter().map(|piece| &piece.outline).filter(|o| o.bounds().meets(&bounds)) {
-            over.lay(&mut rest, OVER);
-            by.push(over.clone());
+        let later = &pieces[i + 1..];
+        let over = later.iter().map(|piece| &piece.outline).filter(|o| o.bounds().meets(&bounds));
+        let over: Vec<&Outline> = over.collect();
+        for (k, own) in over.iter().enumerate() {
+            // What another zone covers hides nothing more; of two that cover each other the first counts.
+            let within = |(l, other): (usize, &&Outline)| {
+                l != k && other.plainly_covers(own) && (l < k || !own.plainly_covers(other))
+            };
+            if !over.iter().enumerate().any(within) {
+                own.lay(&mut rest, OVER);
+                by.push((*own).clone());
+            }
         }
         let bounded = (!by.is_empty()).then(|| Bounded { rest, in_pool, by, clear: OnceLock::new() });
         // No circle within is larger than the area.
@@ -106,7 +116,10 @@ impl Sight {
     pub(super) fn seen(&self) -> f64 {
         match &self.bounded {
             None => self.area,
-            Some(_) => *self.seen.get_or_init(|| self.swept(0.0)),
+            Some(bounded) => *self.seen.get_or_init(|| match bounded.by.as_slice() {
+                [over] if bounded.in_pool && self.outline.plainly_covers(over) => self.area - over.area(),
+                _ => self.swept(0.0),
+            }),
         }
     }
 
@@ -116,23 +129,23 @@ impl Sight {
         if self.bounded.is_none() && (shrink.until >= self.far || shrink.gone.is_finite()) {
             return shrink.gone.min(self.far);
         }
+        if self.bounded.is_none() && holds_a_circle(&self.outline, self.far) {
+            return self.far;
+        }
         if self.far <= shrink.until {
             return self.summed(self.far).1.clamp(0.0, self.far);
         }
         slope::reach(self, self.seen(), self.far)
     }
 
-    /// Area in sight summed from nothing to a distance, where that is known in closed form.
-    pub(super) fn sum_to(&self, by: f64) -> Option<f64> {
-        let by = by.min(self.far);
-        if by > self.shrink().until {
-            return None;
-        }
-        let Some(bounded) = &self.bounded else { return Some(self.own_sum(by)) };
+    /// Area in sight summed from nothing to a distance, as far as that is known in closed form.
+    pub(super) fn sum_known(&self, by: f64) -> f64 {
+        let by = by.min(self.far).min(self.known());
+        let Some(bounded) = &self.bounded else { return self.own_sum(by) };
         if by <= self.clear(bounded) {
-            return Some(self.own_sum(by) - (self.area - self.seen()) * by);
+            return self.own_sum(by) - (self.area - self.seen()) * by;
         }
-        Some(self.summed(by).0)
+        self.summed(by).0
     }
 
     /// The distance from the outline up to `by`, summed over what is in sight, and the greatest of it there.
@@ -160,7 +173,7 @@ impl Sight {
             // Nothing reaches nearer to a convex outline than with a corner.
             let from_own = match self.outline.is_convex() {
                 true => f64::INFINITY,
-                false if self.is_crossed(bounded) => return 0.0,
+                false if self.is_met(bounded) => return 0.0,
                 false => own.map(to_others).fold(f64::INFINITY, f64::min),
             };
             let inward = corners().map(|corner| self.outline.distance_to_side(*corner));
@@ -168,7 +181,12 @@ impl Sight {
         })
     }
 
-    fn is_crossed(&self, bounded: &Bounded) -> bool {
+    /// Whether a side of the outline crosses what bounds it, or lies in it: a hole may lie wholly under a zone.
+    fn is_met(&self, bounded: &Bounded) -> bool {
+        let under = |ring: &[Point]| bounded.by.iter().any(|over| ring.iter().any(|c| over.winds_round(*c)));
+        if self.outline.rings().any(under) {
+            return true;
+        }
         let crosses =
             |own| bounded.by.iter().flat_map(Outline::sides).any(|side| crossing(own, side).is_some());
         self.outline.sides().any(crosses)
@@ -208,6 +226,8 @@ impl Sight {
                 Some(bounded) if by <= self.clear(bounded) => {
                     return self.own(by) - (self.area - self.seen());
                 }
+                // Beyond what is in sight at all nothing is.
+                Some(_) if self.far <= self.shrink().until && by >= self.summed(self.far).1 => return 0.0,
                 Some(_) => {}
             }
         }
@@ -215,12 +235,12 @@ impl Sight {
     }
 
     /// Area of the shrunk outline at a distance up to [`Sight::known`], hidden or not.
-    pub(super) fn own(&self, by: f64) -> f64 {
+    fn own(&self, by: f64) -> f64 {
         self.shrink().area(by)
     }
 
     /// That area summed from nothing to a distance.
-    pub(super) fn own_sum(&self, by: f64) -> f64 {
+    fn own_sum(&self, by: f64) -> f64 {
         self.shrink().sum_to(by)
     }
 
@@ -236,10 +256,5 @@ impl Sight {
         let mut found: Vec<f64> = inside.map(|corner| self.outline.distance_to_side(*corner)).collect();
         found.sort_unstable_by(f64::total_cmp);
         found
-    }
-
-    /// Whether anything may hide the outline at all.
-    pub(super) fn is_hidden(&self) -> bool {
-        self.bounded.is_some()
     }
 }
