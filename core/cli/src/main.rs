@@ -17,6 +17,7 @@ mod help;
 mod lookalike;
 mod progress;
 mod register;
+mod rehearse;
 mod review;
 mod run;
 mod sheet;
