@@ -74,6 +74,16 @@ Examples:
 
 Exit status: 0 the design is written; 2 it is not, and nothing was changed.";
 
+/// The examples of `begin annex`.
+pub(crate) const BEGIN_ANNEX: &str = "\
+Examples:
+  haulout begin annex house
+      writes house/annex.json and house/water-to-wade-in.rhai
+  haulout rehearse house
+      tries the rule on its examples
+
+Exit status: 0 the annex is written; 2 it is not, and nothing was changed.";
+
 /// The examples of `schema`.
 pub(crate) const SCHEMA: &str = "\
 Examples:

@@ -13,6 +13,7 @@ mod begin;
 mod document;
 mod drawing;
 mod files;
+mod first_annex;
 mod help;
 mod lookalike;
 mod progress;
