@@ -6,6 +6,7 @@ pub mod barrier;
 pub mod basking;
 pub mod circuit;
 pub mod group;
+pub mod house;
 pub mod intake;
 pub mod item;
 mod level;
@@ -103,6 +104,20 @@ pub static CATALOGUE: &[&dyn Catalogued] = &[
     &barrier::guard::GUARD_HEIGHT,
     &barrier::guard::DROP,
     &barrier::guard::GUARD_OPENING,
+    &barrier::door::SECOND_DOOR,
+    &barrier::door::CLOSES_ITSELF,
+    &barrier::door::WIDTH,
+    &barrier::door::LOBBY_LENGTH,
+    &barrier::guard::SEEN_THROUGH_FROM,
+    &barrier::guard::STEP,
+    &barrier::guard::OVER_THE_STEP,
+    &barrier::guard::SET_BACK,
+    &house::TOGETHER,
+    &house::HOLDING,
+    &house::BASINS,
+    &house::BASIN_RIM,
+    &house::BASIN_WAY,
+    &house::EYE_HEIGHT,
     &item::path::WATER_PATH,
     &item::path::WATER_DISTANCE,
     &item::height::HEIGHT_OVER_RIM,

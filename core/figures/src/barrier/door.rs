@@ -2,11 +2,12 @@
 
 use haulout_calc::containment::OVER;
 use haulout_model::{About, Subject};
-use haulout_quantity::si::Length;
+use haulout_quantity::si::{Length, Ratio};
 use haulout_sheet::{All, Figure, FigureCard, Gap, GapKind, Known, Line, Sheet};
 
 use super::door;
 use super::footing::FOOTING;
+use super::yes::ONE_IF;
 
 const fn card(id: &'static str, title: &'static str, about: About, unit: [&'static str; 2]) -> FigureCard {
     FigureCard { id, title, about, axes: &[], unit: unit[0], us_unit: unit[1], resolution: None }
@@ -51,4 +52,28 @@ pub static GAP_UNDER: Figure<Line<Length>> = Figure {
 pub static LOBBY: Figure<Line<bool>> = Figure {
     card: &card("lobby", "second door behind it", About::Door, ["", ""]),
     work: |sheet, at| door(sheet, at).lobby.on(sheet),
+};
+
+/// The second door as a number.
+pub static SECOND_DOOR: Figure<Line<Ratio>> = Figure {
+    card: &card("second-door", "second door behind it, as 1 or 0", About::Door, ["", ""]),
+    work: |sheet, at| sheet.work(&ONE_IF, (LOBBY.of(sheet, at)?,)),
+};
+
+/// Whether it closes by itself, as a number.
+pub static CLOSES_ITSELF: Figure<Line<Ratio>> = Figure {
+    card: &card("door-closes-itself", "closes by itself, as 1 or 0", About::Door, ["", ""]),
+    work: |sheet, at| sheet.work(&ONE_IF, (door(sheet, at).self_closing.on(sheet)?,)),
+};
+
+/// Clear width.
+pub static WIDTH: Figure<Line<Length>> = Figure {
+    card: &card("door-width", "clear width of the door", About::Door, ["m", "ft"]),
+    work: |sheet, at| door(sheet, at).width.on(sheet),
+};
+
+/// Length of the lobby behind it.
+pub static LOBBY_LENGTH: Figure<Line<Length>> = Figure {
+    card: &card("lobby-length", "length of the lobby", About::Door, ["m", "ft"]),
+    work: |sheet, at| door(sheet, at).lobby_length.on(sheet),
 };

@@ -64,3 +64,34 @@ pub static NOT_CLIMBED: Figure<Line<bool>> = Figure {
     card: &card("not-climbed", "not climbed by a child", ["", ""]),
     work: |sheet, at| sheet.work(&NOT, (guard(sheet, at).climbable.on(sheet)?,)),
 };
+
+/// Height from which one sees through the guard, over the surface people stand on.
+pub static SEEN_THROUGH_FROM: Figure<Line<Length>> = Figure {
+    card: &card("seen-through-from", "height from which one sees through the guard", ["m", "ft"]),
+    work: |sheet, at| {
+        let field = guard(sheet, at);
+        let lines = (crate::level(sheet, &field.opaque_to), crate::level(sheet, &field.standing)).all()?;
+        sheet.work(&OVER, lines)
+    },
+};
+
+/// The highest step before it.
+pub static STEP: Figure<Line<Length>> = Figure {
+    card: &card("guard-step", "highest step at the guard", ["mm", "in"]),
+    work: |sheet, at| guard(sheet, at).step.on(sheet),
+};
+
+/// Top of the guard over the highest step before it.
+pub static OVER_THE_STEP: Figure<Line<Length>> = Figure {
+    card: &card("guard-over-the-step", "height of the guard over the step before it", ["mm", "in"]),
+    work: |sheet, at| {
+        let lines = (GUARD_HEIGHT.of(sheet, at), guard(sheet, at).step.on(sheet)).all()?;
+        sheet.work(&OVER, lines)
+    },
+};
+
+/// From its top to the nearest place an animal can be.
+pub static SET_BACK: Figure<Line<Length>> = Figure {
+    card: &card("guard-set-back", "way over the guard to the nearest animal", ["m", "ft"]),
+    work: |sheet, at| guard(sheet, at).set_back.on(sheet),
+};

@@ -60,6 +60,12 @@ pub(super) static IS_LIDDED: Formula<(u16,), bool> = Formula {
 pub(super) static FOR_ANIMALS: Formula<(u16,), bool> =
     Formula { card: &pick("a space for animals", "for is animals", &["for"]), run: |(whom,)| Ok(whom == 1) };
 
+/// A yes as a number, so that it can be counted and asked for by a house.
+pub(super) static ONE_IF: Formula<(bool,), Ratio> = Formula {
+    card: &FormulaCard { result: "number", ..pick("one if yes", "1 if it is yes, 0 if it is no", &["it"]) },
+    run: |(it,)| Ok(Ratio::new::<ratio>(if it { 1.0 } else { 0.0 })),
+};
+
 /// Not so.
 pub(super) static NOT: Formula<(bool,), bool> =
     Formula { card: &pick("not so", "not it", &["it"]), run: |(it,)| Ok(!it) };

@@ -57,6 +57,8 @@ static FEATURE_KIND: ChoiceCard = ChoiceCard {
     default: None,
 };
 
+static LOBBY_LENGTH: FieldCard =
+    FieldCard::quantity("length of the lobby", Dimension::LENGTH, Role::Decision, (0.3, 20.0), 0.01);
 static DOOR_WIDTH: FieldCard =
     FieldCard::quantity("width of the door", Dimension::LENGTH, Role::Decision, (0.2, 5.0), 0.01);
 static DOOR_OPENS: ChoiceCard = ChoiceCard {
@@ -130,6 +132,8 @@ pub struct Door {
     pub gap_under: Number<Length>,
     /// Whether a second door stands behind it.
     pub lobby: Flag,
+    /// Between the two doors, along the way.
+    pub lobby_length: Number<Length>,
     /// Whether it closes by itself.
     pub self_closing: Flag,
     /// Clear, open.
@@ -180,6 +184,7 @@ impl Door {
             sill: r.level("sill", &SILL),
             gap_under: r.number("gap-under", &UNDER),
             lobby: r.flag("lobby", "second door behind it", Role::Decision),
+            lobby_length: r.number("lobby-length", &LOBBY_LENGTH),
             self_closing: r.flag("self-closing", "closes by itself", Role::Promise),
             width: r.number("width", &DOOR_WIDTH),
             opens: r.choice("opens", &DOOR_OPENS),

@@ -5,7 +5,7 @@ use crate::compound::{Level, Link, List};
 use crate::field::{Choice, Flag, Number};
 use crate::reader::Reader;
 use haulout_quantity::Dimension;
-use haulout_quantity::si::{ThermodynamicTemperature, Time};
+use haulout_quantity::si::{Ratio, ThermodynamicTemperature, Time};
 
 static KEEPERS_UNATTENDED: FieldCard =
     FieldCard::quantity("longest time unattended", Dimension::TIME, Role::Given, (1800.0, 604800.0), 1800.0);
@@ -17,6 +17,15 @@ static KEEPERS_BACKUP: FieldCard = FieldCard::quantity(
     Role::Reading,
     (0.0, 2592000.0),
     1800.0,
+);
+static KEEPERS_TOGETHER: FieldCard =
+    FieldCard::quantity("keepers who go in together", Dimension::NUMBER, Role::Promise, (0.0, 20.0), 1.0);
+static KEEPERS_HOLDING: FieldCard = FieldCard::quantity(
+    "places to hold one animal apart",
+    Dimension::NUMBER,
+    Role::Decision,
+    (0.0, 200.0),
+    1.0,
 );
 static ALARM_WATCHES: ChoiceCard = ChoiceCard {
     what: "what the alarm watches",
@@ -50,6 +59,10 @@ pub struct Keepers {
     pub response: Number<Time>,
     /// How long a battery or generator carries the pumps that must not stop.
     pub backup: Number<Time>,
+    /// How many go in to the animals together; one who stands at the door counts.
+    pub together: Number<Ratio>,
+    /// Boxes, pens and basins, each for one animal apart from all others.
+    pub holding: Number<Ratio>,
     /// What calls somebody.
     pub alarms: List<Alarm>,
 }
@@ -79,6 +92,8 @@ impl Keepers {
             unattended: r.number("unattended", &KEEPERS_UNATTENDED),
             response: r.number("response", &KEEPERS_RESPONSE),
             backup: r.number("backup", &KEEPERS_BACKUP),
+            together: r.number("together", &KEEPERS_TOGETHER),
+            holding: r.number("holding", &KEEPERS_HOLDING),
             alarms: r.list("alarms", "alarms", Alarm::read),
         }
     }

@@ -1,7 +1,7 @@
 //! Visitors: where they stand or sit, and how high their eyes are.
 
 use haulout_quantity::Dimension;
-use haulout_quantity::si::Length;
+use haulout_quantity::si::{Length, Ratio};
 
 use crate::card::{FieldCard, Role};
 use crate::compound::{Level, Link, List, Reference, Track};
@@ -25,6 +25,31 @@ static BELOW: FieldCard =
     FieldCard::quantity("surface below the guard", Dimension::LENGTH, Role::Given, (-8.0, 5.0), 0.01);
 static OPENING: FieldCard =
     FieldCard::quantity("widest opening of the guard", Dimension::LENGTH, Role::Decision, (0.0, 1.0), 0.005);
+static STEP: FieldCard =
+    FieldCard::quantity("highest step at the guard", Dimension::LENGTH, Role::Decision, (0.0, 1.5), 0.01);
+static SET_BACK: FieldCard = FieldCard::quantity(
+    "way over the guard to the nearest animal",
+    Dimension::LENGTH,
+    Role::Decision,
+    (0.0, 10.0),
+    0.01,
+);
+static BASINS: FieldCard =
+    FieldCard::quantity("basins to wash hands", Dimension::NUMBER, Role::Decision, (0.0, 50.0), 1.0);
+static BASIN_RIM: FieldCard = FieldCard::quantity(
+    "rim of the lowest basin over the floor",
+    Dimension::LENGTH,
+    Role::Decision,
+    (0.2, 1.2),
+    0.01,
+);
+static BASIN_WAY: FieldCard = FieldCard::quantity(
+    "way from the exhibit to the basins",
+    Dimension::LENGTH,
+    Role::Given,
+    (0.0, 500.0),
+    0.5,
+);
 static EYE: FieldCard =
     FieldCard::quantity("eye level over the floor", Dimension::LENGTH, Role::Given, (0.6, 2.2), 0.01);
 
@@ -35,6 +60,19 @@ pub struct Visitors {
     pub positions: List<Position>,
     /// What keeps them from falling.
     pub guards: List<Guard>,
+    /// Where they wash their hands.
+    pub hand_wash: HandWash,
+}
+
+/// Where visitors wash their hands.
+#[derive(Debug, Clone)]
+pub struct HandWash {
+    /// Basins that can be used at once.
+    pub basins: Number<Ratio>,
+    /// The rim of the lowest one over the floor.
+    pub rim: Number<Length>,
+    /// From the place where animals or their water can be touched.
+    pub way: Number<Length>,
 }
 
 /// A guard at a drop or at the water.
@@ -56,6 +94,10 @@ pub struct Guard {
     pub climbable: Flag,
     /// Up to here nobody sees through it: the top of the masonry under the glass.
     pub opaque_to: Level,
+    /// The highest step, ledge or bench before it that a child can stand on, over the surface people stand on; zero is none.
+    pub step: Number<Length>,
+    /// From its top to the nearest place an animal can be.
+    pub set_back: Number<Length>,
 }
 
 /// A place visitors look from.
@@ -78,6 +120,17 @@ impl Visitors {
         Visitors {
             positions: r.list("positions", "viewing positions", Position::read),
             guards: r.list("guards", "guards", Guard::read),
+            hand_wash: r.object("hand-wash", "places to wash hands", HandWash::read),
+        }
+    }
+}
+
+impl HandWash {
+    fn read<R: Reader>(r: &mut R) -> Self {
+        HandWash {
+            basins: r.number("basins", &BASINS),
+            rim: r.number("rim", &BASIN_RIM),
+            way: r.number("way", &BASIN_WAY),
         }
     }
 }
@@ -93,6 +146,8 @@ impl Guard {
             opening: r.number("opening", &OPENING),
             climbable: r.flag("climbable", "climbable by a child", Role::Decision),
             opaque_to: r.level("opaque-to", &OPAQUE_TO),
+            step: r.number("step", &STEP),
+            set_back: r.number("set-back", &SET_BACK),
         }
     }
 }
