@@ -23,6 +23,7 @@ pub static RULES: &[&CompiledRule] = &[
     &water::refuge_deep_enough::RULE,
     &water::retreat_out_of_sight::RULE,
     &water::freeboard_over_the_overflow::RULE,
+    &water::exit_reached_at_every_level::RULE,
     &plumbing::no_single_blockable_suction::RULE,
     &plumbing::aperture_of_intakes::RULE,
     &plumbing::velocity_at_the_grille::RULE,

@@ -16,6 +16,7 @@ pub mod sight;
 mod species;
 mod table;
 mod terms;
+pub mod water;
 pub mod window;
 
 use haulout_sheet::Catalogued;
@@ -136,4 +137,6 @@ pub static CATALOGUE: &[&dyn Catalogued] = &[
     &basking::float::CARRIES,
     &basking::float::LOAD_RATIO,
     &basking::float::EDGE_HEIGHT,
+    &water::exit::EXIT_FOOT_DEPTH,
+    &water::exit::EXIT_TOP_HEIGHT,
 ];

@@ -3,6 +3,7 @@
 pub(crate) mod bed_within_the_window;
 pub(crate) mod depth_of_the_scheme;
 pub(crate) mod depth_to_submerge_and_be_seen;
+pub(crate) mod exit_reached_at_every_level;
 pub(crate) mod freeboard_over_the_overflow;
 pub(crate) mod refuge_deep_enough;
 pub(crate) mod retreat_out_of_sight;

@@ -1,0 +1,3 @@
+//! Figures about levels, ways out, and what takes water away.
+
+pub mod exit;
