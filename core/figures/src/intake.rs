@@ -15,7 +15,7 @@ use crate::pool::water::TEMPERATURE;
 use crate::terms::DIFFERENCE;
 
 /// Half the face is taken as blocked by leaves and shed skin.
-static STILL_OPEN: Value = Value::number(
+pub(crate) static STILL_OPEN: Value = Value::number(
     "share of the grille still open",
     0.5,
     Basis::CommonPractice,
