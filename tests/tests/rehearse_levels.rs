@@ -72,6 +72,6 @@ fn the_sound_example_holds_its_water() {
         .expect("the sound example is there");
     let said = reviewed(&text);
     let of_mine = said.iter().filter(|(key, _)| MINE.iter().any(|id| key.starts_with(&format!("{id} "))));
-    let wrong: Vec<_> = of_mine.filter(|(_, a)| !matches!(&*a.outcome, "met" | "does-not-apply")).collect();
+    let wrong: Vec<_> = of_mine.filter(|(_, a)| !matches!(a.outcome, "met" | "does-not-apply")).collect();
     assert!(wrong.is_empty(), "{wrong:#?}");
 }

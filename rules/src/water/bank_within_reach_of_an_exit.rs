@@ -89,14 +89,14 @@ static EXAMPLES: &[Example] = &[
         design: words(include_str!("examples/bank_within_reach_of_an_exit_met.json")),
         subject: words("pool:main"),
         expected: Expected::Met,
-        place: words("/pools/0/exits/0/at"),
+        place: words("/pools/0/exits/0/at/0"),
     },
     Example {
         shows: words("one ramp: 6 m"),
         design: words(include_str!("examples/bank_within_reach_of_an_exit_short.json")),
         subject: words("pool:main"),
         expected: Expected::Short,
-        place: words("/pools/0/exits/0/at"),
+        place: words("/pools/0/exits/0/at/0"),
     },
     Example {
         shows: words("a ledge on the other side"),
@@ -110,14 +110,14 @@ static EXAMPLES: &[Example] = &[
         design: words(include_str!("examples/bank_within_reach_of_an_exit_edge.json")),
         subject: words("pool:main"),
         expected: Expected::Met,
-        place: words("/pools/0/exits/1/at"),
+        place: words("/pools/0/exits/1/at/0"),
     },
     Example {
         shows: words("the second a little to the side"),
         design: words(include_str!("examples/bank_within_reach_of_an_exit_just_short.json")),
         subject: words("pool:main"),
         expected: Expected::Short,
-        place: words("/pools/0/exits/1/at"),
+        place: words("/pools/0/exits/1/at/0"),
     },
     Example {
         shows: words("no way out"),

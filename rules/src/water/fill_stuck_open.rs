@@ -94,7 +94,7 @@ static EXAMPLES: &[Example] = &[
         design: words(include_str!("examples/fill_stuck_open_none.json")),
         subject: words("pool:basin"),
         expected: Expected::DoesNotApply,
-        place: words("/pools/1/fill"),
+        place: words("/pools/1/fill/flow"),
     },
     Example {
         shows: words("the flow of the fill is not stated"),

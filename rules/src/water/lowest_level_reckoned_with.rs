@@ -1,7 +1,7 @@
 //! The lowest running level that the file states is as low as the water really gets.
 
 use haulout_engine::{Card, Check, CompiledRule, Consequence, Demand, Example, Expected, Manual, words};
-use haulout_figures::water::lowest::{LOWEST_LEVEL, stated_low};
+use haulout_figures::water::lowest::{FALL_TO_RECKON_WITH, stated_fall};
 use haulout_model::{About, Stage, Subject};
 use haulout_sheet::{All, Case, Known, Sheet};
 
@@ -25,7 +25,7 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
                 "Exits, intakes, shelves and skimmers are judged at the lowest level stated; a level that is hoped for rather than worked out makes all of them look better than they are.",
             ),
             judged: words(
-                "Water level, less what the pumps take up again when they start on a pool that was filled at rest, less the film over its own lips that runs out when they stop, less 6 mm a day of evaporation over the longest time unattended. A leak, a splash or a fill that fails come on top.",
+                "Depth of the stated level under the water, against what the pumps take up again when they start on a pool that was filled at rest, and the film over its own lips that runs out when they stop, and 6 mm a day of evaporation over the longest time unattended. A leak, a splash or a fill that fails come on top.",
             ),
             cure: words(
                 "state a lower running level and see what it does to exits and intakes; more surface; a fill that keeps the level",
@@ -38,8 +38,8 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
 };
 
 fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
-    let (low, lowest) = (stated_low(sheet, at), LOWEST_LEVEL.of(sheet, at)).all()?;
-    Ok(Check::at_most(low, lowest))
+    let (stated, fall) = (stated_fall(sheet, at), FALL_TO_RECKON_WITH.of(sheet, at)).all()?;
+    Ok(Check::at_least(stated, fall))
 }
 
 static EXAMPLES: &[Example] = &[
@@ -65,7 +65,7 @@ static EXAMPLES: &[Example] = &[
         place: words("/keepers/unattended"),
     },
     Example {
-        shows: words("11 mm under the water"),
+        shows: words("11.5 mm under the water"),
         design: words(include_str!("examples/lowest_level_reckoned_with_just_short.json")),
         subject: words("pool:main"),
         expected: Expected::Short,

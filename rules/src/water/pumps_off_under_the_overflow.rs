@@ -1,7 +1,7 @@
 //! What runs back when the pumps stop stays under the overflow, and the file states no lower level for it.
 
 use haulout_engine::{Card, Check, CompiledRule, Consequence, Demand, Example, Expected, Manual, words};
-use haulout_figures::water::ladder::{PUMPS_OFF_LEVEL, overflow, stated_pumps_off};
+use haulout_figures::water::ladder::{PUMPS_OFF_RISE, overflow_over_water, stated_rise};
 use haulout_model::{About, Stage, Subject};
 use haulout_sheet::{All, Case, Known, Sheet};
 
@@ -25,7 +25,7 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
                 "What runs over at a stop is missing at the start: the level falls below the intakes and skimmers, pumps draw air, and the fill replaces it with cold water.",
             ),
             judged: words(
-                "Invert of the overflow less the water level with everything run back, as in the rule on freeboard with the pumps off; and the level stated for the pumps off, where one is stated, less the same.",
+                "Height of the invert of the overflow over the water, and of the level stated for the pumps off where one is stated, against the rise by what runs back, as in the rule on freeboard with the pumps off.",
             ),
             cure: words(
                 "a lower running level, a higher overflow, shorter films: narrower lips, less stream, a siphon break",
@@ -38,10 +38,11 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
 };
 
 fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
-    let level = PUMPS_OFF_LEVEL.of(sheet, at);
-    let under = (level.clone(), overflow(sheet, at)).all().map(|(have, limit)| Check::at_most(have, limit));
-    let stated = stated_pumps_off(sheet, at);
-    let stated = stated.map(|s| (s, level).all().map(|(have, limit)| Check::at_least(have, limit)));
+    let rise = PUMPS_OFF_RISE.of(sheet, at);
+    let room = (overflow_over_water(sheet, at), rise.clone()).all();
+    let under = room.map(|(have, asked)| Check::at_least(have, asked));
+    let stated = stated_rise(sheet, at);
+    let stated = stated.map(|s| (s, rise).all().map(|(have, asked)| Check::at_least(have, asked)));
     Ok(Check::AllOf(std::iter::once(under).chain(stated).collect()))
 }
 

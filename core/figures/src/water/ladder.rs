@@ -162,16 +162,21 @@ pub static PUMPS_OFF_FREEBOARD: Figure<Line<Length>> = Figure {
     },
 };
 
-/// The invert of the overflow of a pool.
+/// How far the invert of the overflow lies over the normal water.
 ///
 /// # Errors
-/// A gap where it is not stated.
-pub fn overflow(sheet: Sheet<'_>, at: Subject) -> Known<Line<Length>> {
-    crate::level(sheet, &pool(sheet, at).levels.overflow)
+/// A gap where either is missing.
+pub fn overflow_over_water(sheet: Sheet<'_>, at: Subject) -> Known<Line<Length>> {
+    over_water(sheet, at, &pool(sheet, at).levels.overflow)
 }
 
-/// The level the file states for the pumps off, where it states one.
-pub fn stated_pumps_off(sheet: Sheet<'_>, at: Subject) -> Option<Known<Line<Length>>> {
+/// The rise that the level stated for the pumps off stands for, where one is stated.
+pub fn stated_rise(sheet: Sheet<'_>, at: Subject) -> Option<Known<Line<Length>>> {
     let field: &Level = &pool(sheet, at).levels.pumps_off;
-    matches!(field.state(), State::Given(_)).then(|| crate::level(sheet, field))
+    matches!(field.state(), State::Given(_)).then(|| over_water(sheet, at, field))
+}
+
+fn over_water(sheet: Sheet<'_>, at: Subject, level: &Level) -> Known<Line<Length>> {
+    let water = crate::level(sheet, &pool(sheet, at).levels.water);
+    sheet.work(&DIFFERENCE, (crate::level(sheet, level), water).all()?)
 }

@@ -10,6 +10,7 @@ use haulout_sheet::{All, Figure, FigureCard, Known, Line, Many, Sheet};
 use super::ladder::{PUMPS_OFF_RISE, leads_to};
 use super::stream::{STREAM_LIP_HEAD, stream};
 use crate::pool::pool;
+use crate::terms::{BELOW, DIFFERENCE};
 
 /// Water that evaporates from a warm indoor pool.
 static EVAPORATION: Value = Value {
@@ -24,7 +25,7 @@ static EVAPORATION: Value = Value {
 const fn law(name: &'static str, text: &'static str, symbols: &'static [&'static str]) -> FormulaCard {
     FormulaCard {
         name,
-        result: "z",
+        result: "f",
         text,
         symbols,
         kind: Kind::Closed,
@@ -34,9 +35,9 @@ const fn law(name: &'static str, text: &'static str, symbols: &'static [&'static
     }
 }
 
-static LOWEST: Formula<(Length, Length, Length, Velocity, Time), Length> = Formula {
-    card: &law("lowest level to reckon with", "z_w - dz - h_lip - e × t", &["z_w", "dz", "h_lip", "e", "t"]),
-    run: |(water, rise, lip, evaporation, time)| Ok(water - rise - lip - evaporation * time),
+static FALL: Formula<(Length, Length, Velocity, Time), Length> = Formula {
+    card: &law("fall of the water to reckon with", "dz + h_lip + e × t", &["dz", "h_lip", "e", "t"]),
+    run: |(rise, lip, evaporation, time)| Ok(rise + lip + evaporation * time),
 };
 
 static LIPS: Many<Length, Length> =
@@ -49,6 +50,24 @@ fn own_lips(sheet: Sheet<'_>, at: Subject) -> Known<Line<Length>> {
     let heads: Vec<Known<Line<Length>>> = own.map(|s| STREAM_LIP_HEAD.of(sheet, s)).collect();
     sheet.fold(&LIPS, &heads.all()?)
 }
+
+/// How far the water falls under its normal level, to reckon with.
+pub static FALL_TO_RECKON_WITH: Figure<Line<Length>> = Figure {
+    card: &FigureCard {
+        id: "fall-to-reckon-with",
+        title: "fall of the water to reckon with",
+        about: About::Pool,
+        axes: &[],
+        unit: "mm",
+        us_unit: "in",
+        resolution: None,
+    },
+    work: |sheet, at| {
+        let unattended = sheet.design().keepers.unattended.on(sheet);
+        let (rise, lips, time) = (PUMPS_OFF_RISE.of(sheet, at), own_lips(sheet, at), unattended).all()?;
+        sheet.work(&FALL, (rise, lips, sheet.register(&EVAPORATION, None), time))
+    },
+};
 
 /// The lowest level to reckon with.
 pub static LOWEST_LEVEL: Figure<Line<Length>> = Figure {
@@ -63,17 +82,16 @@ pub static LOWEST_LEVEL: Figure<Line<Length>> = Figure {
     },
     work: |sheet, at| {
         let water = crate::level(sheet, &pool(sheet, at).levels.water);
-        let unattended = sheet.design().keepers.unattended.on(sheet);
-        let films = (PUMPS_OFF_RISE.of(sheet, at), own_lips(sheet, at)).all();
-        let (water, (rise, lips), time) = (water, films, unattended).all()?;
-        sheet.work(&LOWEST, (water, rise, lips, sheet.register(&EVAPORATION, None), time))
+        sheet.work(&BELOW, (water, FALL_TO_RECKON_WITH.of(sheet, at)).all()?)
     },
 };
 
-/// The lowest running level the file states.
+/// How far the lowest running level that the file states lies under the normal water.
 ///
 /// # Errors
-/// A gap where it is not stated.
-pub fn stated_low(sheet: Sheet<'_>, at: Subject) -> Known<Line<Length>> {
-    crate::level(sheet, &pool(sheet, at).levels.low)
+/// A gap where either is missing.
+pub fn stated_fall(sheet: Sheet<'_>, at: Subject) -> Known<Line<Length>> {
+    let levels = &pool(sheet, at).levels;
+    let lines = (crate::level(sheet, &levels.water), crate::level(sheet, &levels.low)).all()?;
+    sheet.work(&DIFFERENCE, lines)
 }
