@@ -22,7 +22,7 @@ pub(crate) static STILL_OPEN: Value = Value::number(
     "intakes are judged with half the grille blocked",
 );
 
-static DISTANCE: Formula<(Length, Length, Length, Length), Length> = Formula {
+pub(crate) static DISTANCE: Formula<(Length, Length, Length, Length), Length> = Formula {
     card: &FormulaCard {
         name: "distance in plan",
         result: "d",

@@ -62,6 +62,9 @@ const VIGNETTE: (&str, Basis) = (
     Reported,
 );
 
+const HEADER: (&str, Basis) =
+    ("fluids 1.3.1, friction_factor, K_from_f, head_from_K with roughness 1.5 µm", Published);
+
 fn m(value: f64) -> Length {
     Length::from_si(value)
 }
@@ -343,4 +346,31 @@ pub(super) const ROWS: &[Row] = &[
     hand("walked rather than climbed", "a net", &[4.0], (0.0, "", 0.0)),
     hand("claws hold on to it", "smooth", &[3.0], (0.0, "", 0.0)),
     hand("runs along a bed", "a free fall", &[1.0], (0.0, "", 0.0)),
+    hand(
+        "head lost in the holes of a header",
+        "1.8 L/s out of 40 holes of 8 mm: 1.49207 m/s in the jet",
+        &[0.0018, 40.0, 0.008],
+        (0.113_509, "m", 1e-5),
+    ),
+    sheet(
+        "head lost along a header",
+        "1.8 L/s, 55 mm, 2 m: a third of head_from_K(K_from_f(friction_factor(Re, eD), 2, 0.055), V)",
+        HEADER,
+        &[0.0018, 0.055, 2.0, 1.0034e-6],
+        (0.007_758_850_459, "m", 1e-6),
+    ),
+    hand("head of the holes against head of the header", "60 mm and 10 mm", &[0.06, 0.01], (6.0, "", 1e-12)),
+    hand("a stopped pump can draw water back", "under, and higher", &[1.0, 1.05, 0.80], (1.0, "", 0.0)),
+    hand("a stopped pump can draw water back", "under, but lower", &[1.0, 0.70, 0.80], (0.0, "", 0.0)),
+    hand("a stopped pump can draw water back", "over the water", &[0.0, 1.05, 0.80], (0.0, "", 0.0)),
+    hand("a siphon break", "none", &[0.0], (0.0, "", 0.0)),
+    hand("parted by air", "a break tank", &[1.0], (1.0, "", 0.0)),
+    hand("parted by air", "a double check valve", &[3.0], (0.0, "", 0.0)),
+    hand("share of the label's flow", "3 of 6 m3/h", &[3.0 / 3600.0, 6.0 / 3600.0], (0.5, "", 1e-12)),
+    hand(
+        "energy in a year",
+        "95 W through 365.25 days of 24 h: 832.77 kWh",
+        &[95.0],
+        (2_997_972_000.0, "J", 1e-12),
+    ),
 ];

@@ -4,6 +4,7 @@ pub mod channel;
 pub mod device;
 pub mod duty;
 pub mod fittings;
+pub mod header;
 pub mod intake;
 pub mod mouth;
 pub mod pipe;

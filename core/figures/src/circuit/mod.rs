@@ -1,9 +1,11 @@
 //! Figures about a water circuit.
 
 pub mod duty;
+pub mod returns;
 pub mod system;
 pub mod turnover;
 pub mod velocity;
+pub mod yearly;
 
 use haulout_model::circuit::Circuit;
 use haulout_model::{About, Link, Subject};

@@ -236,3 +236,39 @@ pub fn fill_flow(sheet: Sheet<'_>, at: Subject) -> Result<Known<Line<VolumeRate>
 pub fn below_the_top(sheet: Sheet<'_>, at: Subject, by: Line<Length>) -> Known<Line<Length>> {
     sheet.work(&crate::terms::BELOW, (holding_top(sheet, at)?, by))
 }
+
+static PARTED: Formula<(u16,), bool> = Formula {
+    card: &law(
+        "parted by air",
+        "yes",
+        "backflow protection is an air gap or a break tank",
+        &["backflow"],
+        Kind::Pick,
+    ),
+    run: |(backflow,)| Ok(backflow <= BREAK_TANK),
+};
+
+/// Option of a break tank; the air gap stands before it.
+const BREAK_TANK: u16 = 1;
+
+/// Whether air parts the fill from the pool.
+///
+/// # Errors
+/// A gap where the protection is not stated.
+pub fn parted_by_air(sheet: Sheet<'_>, at: Subject) -> Known<Line<bool>> {
+    sheet.work(&PARTED, (pool(sheet, at).fill.backflow.on(sheet)?.option(),))
+}
+
+/// The gap between the end of the fill and the highest water.
+pub static AIR_GAP: Figure<Line<Length>> = Figure {
+    card: &FigureCard {
+        id: "air-gap",
+        title: "air gap of the fill",
+        about: About::Pool,
+        axes: &[],
+        unit: "mm",
+        us_unit: "in",
+        resolution: None,
+    },
+    work: |sheet, at| pool(sheet, at).fill.air_gap.on(sheet),
+};
