@@ -1,5 +1,6 @@
-//! What a review costs, step by step, against the budget of the design; `cargo build --release && HAULOUT_WRITE=1 cargo bench -p haulout-tests --bench budget`, which
-//! runs to its end within some minutes. With `HAULOUT_WRITE=1` the table is kept as `tests/evidence/budget.md`.
+//! What a review costs, step by step, against the budget of the design;
+//! `cargo build --release && HAULOUT_WRITE=1 cargo bench -p haulout-tests --bench budget` runs to its end within some minutes and
+//! keeps the table as `tests/evidence/budget.md`.
 //!
 //! Nothing here decides a test: the table is for people. Machines differ and are busy: every step is therefore set against a
 //! yardstick too, the same texts read by `serde_json` into its own tree, which takes 87 µs where the budget was set.

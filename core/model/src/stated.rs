@@ -78,7 +78,8 @@ pub struct Part {
 }
 
 pub(crate) fn parts(places: &Places<'_>, numbers: Vec<Stated>, undecided: Vec<Missing>) -> Vec<Part> {
-    let mut sorted = Sorted { places, parts: Vec::new(), by_node: FxHashMap::default(), by_name: HashMap::new() };
+    let mut sorted =
+        Sorted { places, parts: Vec::new(), by_node: FxHashMap::default(), by_name: HashMap::new() };
     for missing in undecided {
         sorted.part_of(missing.origin).undecided.push(missing);
     }
