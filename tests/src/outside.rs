@@ -11,6 +11,7 @@ mod hydraulics;
 mod levels;
 mod units;
 mod water;
+mod weirs;
 
 use std::collections::BTreeMap;
 
@@ -82,6 +83,7 @@ pub fn rows() -> Vec<(&'static str, &'static [Row])> {
         ("basking and depth", basking::ROWS),
         ("electricity", electricity::ROWS),
         ("units", units::ROWS),
+        ("weirs, streams and levels", weirs::ROWS),
     ]
 }
 

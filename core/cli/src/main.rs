@@ -29,6 +29,9 @@ use std::process::ExitCode;
 
 use clap::Parser;
 
+#[global_allocator]
+static ALLOCATOR: mimalloc::MiMalloc = mimalloc::MiMalloc;
+
 fn main() -> ExitCode {
     let args = args::Args::parse();
     let mut output = anstream::stdout().lock();
