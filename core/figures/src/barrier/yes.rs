@@ -1,8 +1,8 @@
 //! Yes and no as lines, so that what decides whether a rule applies is on the sheet too.
 
 use haulout_calc::formula::{Formula, FormulaCard, Kind};
-use haulout_quantity::Basis;
 use haulout_quantity::si::{Length, Ratio};
+use haulout_quantity::{Basis, Measure};
 
 const fn pick(name: &'static str, text: &'static str, symbols: &'static [&'static str]) -> FormulaCard {
     FormulaCard {
@@ -63,7 +63,7 @@ pub(super) static FOR_ANIMALS: Formula<(u16,), bool> =
 /// A yes as a number, so that it can be counted and asked for by a house.
 pub(super) static ONE_IF: Formula<(bool,), Ratio> = Formula {
     card: &FormulaCard { result: "number", ..pick("one if yes", "1 if it is yes, 0 if it is no", &["it"]) },
-    run: |(it,)| Ok(Ratio::new::<ratio>(if it { 1.0 } else { 0.0 })),
+    run: |(it,)| Ok(Ratio::from_si(f64::from(it))),
 };
 
 /// Not so.
