@@ -1,6 +1,6 @@
 //! What the keepers undertake: how often somebody comes by, what calls them, how soon they are there.
 
-use crate::card::{ChoiceCard, FieldCard, Role};
+use crate::card::{ChoiceCard, FieldCard, Form, Role};
 use crate::compound::{Level, Link, List};
 use crate::field::{Choice, Flag, Number};
 use crate::reader::Reader;
@@ -19,14 +19,9 @@ static KEEPERS_BACKUP: FieldCard = FieldCard::quantity(
     1800.0,
 );
 static KEEPERS_TOGETHER: FieldCard =
-    FieldCard::quantity("keepers who go in together", Dimension::NUMBER, Role::Promise, (0.0, 20.0), 1.0);
-static KEEPERS_HOLDING: FieldCard = FieldCard::quantity(
-    "places to hold one animal apart",
-    Dimension::NUMBER,
-    Role::Decision,
-    (0.0, 200.0),
-    1.0,
-);
+    FieldCard::plain("keepers who go in together", Role::Promise, (0.0, 20.0), 1.0).form(Form::Count);
+static KEEPERS_HOLDING: FieldCard =
+    FieldCard::plain("places to hold one animal apart", Role::Decision, (0.0, 200.0), 1.0).form(Form::Count);
 static ALARM_WATCHES: ChoiceCard = ChoiceCard {
     what: "what the alarm watches",
     role: Role::Decision,

@@ -3,7 +3,7 @@
 use haulout_quantity::Dimension;
 use haulout_quantity::si::{Length, Ratio};
 
-use crate::card::{FieldCard, Role};
+use crate::card::{FieldCard, Form, Role};
 use crate::compound::{Level, Link, List, Reference, Track};
 use crate::field::{Flag, Number};
 use crate::reader::Reader;
@@ -35,7 +35,7 @@ static SET_BACK: FieldCard = FieldCard::quantity(
     0.01,
 );
 static BASINS: FieldCard =
-    FieldCard::quantity("basins to wash hands", Dimension::NUMBER, Role::Decision, (0.0, 50.0), 1.0);
+    FieldCard::plain("basins to wash hands", Role::Decision, (0.0, 50.0), 1.0).form(Form::Count);
 static BASIN_RIM: FieldCard = FieldCard::quantity(
     "rim of the lowest basin over the floor",
     Dimension::LENGTH,
