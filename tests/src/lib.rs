@@ -1,5 +1,6 @@
 //! What the end-to-end tests share: reading the example designs, reviewing them, naming places.
 
+pub mod bundled;
 pub mod draft;
 pub mod evidence;
 pub mod generate;

@@ -135,3 +135,20 @@ fn what_is_no_annex_cannot_be_rehearsed() {
     let (_, remarks, status) = run(&["rehearse", folder.to_str().expect("a plain name")]);
     assert!(status == Some(2) && remarks.contains("cannot be opened as a folder"), "{remarks}");
 }
+
+#[test]
+fn the_bundled_annexes_rehearse_green_alone_and_together() {
+    let folder = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../rules/annexes");
+    let paths: Vec<String> = ["hazardous-animals", "childrens-visits", "house-model"]
+        .iter()
+        .map(|name| folder.join(name).to_string_lossy().into_owned())
+        .collect();
+    for path in &paths {
+        let (page, remarks, status) = run(&["rehearse", path]);
+        assert_eq!(status, Some(0), "{page}{remarks}");
+        assert!(page.contains("everything as marked"), "{page}");
+    }
+    let all: Vec<&str> = std::iter::once("rehearse").chain(paths.iter().map(String::as_str)).collect();
+    let (page, remarks, status) = run(&all);
+    assert!(status == Some(0) && page.contains("4 rehearsal designs"), "{page}{remarks}");
+}

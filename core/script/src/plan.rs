@@ -20,11 +20,12 @@ pub(crate) struct Plan {
     answer: usize,
 }
 
-/// The roots of one subject.
+/// The roots of one subject. What is missing stays with the branch that asks for it: where another branch decides, it
+/// is not missed.
 struct Found {
-    figures: Vec<LineId>,
-    register: Vec<LineId>,
-    each: Vec<Vec<LineId>>,
+    figures: Vec<Known<LineId>>,
+    register: Vec<Known<LineId>>,
+    each: Vec<Known<Vec<LineId>>>,
 }
 
 /// What of a tape an answer rests on.
@@ -66,13 +67,12 @@ impl Plan {
         Plan { figures, register, limits, each, steps, used: Used::by(tape, answer).steps, parts, answer }
     }
 
-    /// All roots that can be missing, or all that is missing of them.
-    fn roots(&self, sheet: Sheet<'_>, at: Subject) -> Known<Found> {
-        let figures: Vec<Known<LineId>> = self.figures.iter().map(|f| f.line(sheet, at)).collect();
-        let register: Vec<Known<LineId>> = self.register.iter().map(|t| of_species(sheet, at, t)).collect();
-        let each: Vec<Known<Vec<LineId>>> = self.each.iter().map(|f| of_each(sheet, at, *f)).collect();
-        let (figures, register, each) = (figures.all(), register.all(), each.all()).all()?;
-        Ok(Found { figures, register, each })
+    fn roots(&self, sheet: Sheet<'_>, at: Subject) -> Found {
+        Found {
+            figures: self.figures.iter().map(|f| f.line(sheet, at)).collect(),
+            register: self.register.iter().map(|t| of_species(sheet, at, t)).collect(),
+            each: self.each.iter().map(|f| of_each(sheet, at, *f)).collect(),
+        }
     }
 
     fn lines(&self, sheet: Sheet<'_>, found: &Found) -> Vec<Known<LineId>> {
@@ -83,8 +83,8 @@ impl Plan {
                 _ if !used => Err(Gaps(Vec::new())),
                 // A list is no line; what is made of it is.
                 Step::Each(_) => Err(Gaps(Vec::new())),
-                Step::Figure(position) => Ok(found.figures[*position]),
-                Step::Register(position) => Ok(found.register[*position]),
+                Step::Figure(position) => found.figures[*position].clone(),
+                Step::Register(position) => found.register[*position].clone(),
                 Step::Limit(position) => Ok(sheet.limit_any(self.limits[*position])),
                 Step::Number(factor) => sheet.work_any(*factor, &[], GapKind::OutOfRange),
                 Step::Worked(operation, a, b) => (lines[*a].clone(), lines[*b].clone())
@@ -92,8 +92,8 @@ impl Plan {
                     .and_then(|(a, b)| sheet.work_any(*operation, &[a, b], GapKind::OutOfRange)),
                 Step::Gathered(formula, list, before) => {
                     let before: Vec<_> = before.iter().flatten().map(|s| lines[*s].clone()).collect();
-                    before.all().and_then(|before| {
-                        let given = [before.as_slice(), self.listed(found, *list)].concat();
+                    (before.all(), self.listed(found, *list)).all().and_then(|(mut given, list)| {
+                        given.extend(list);
                         sheet.work_any(*formula, &given, GapKind::OutOfRange)
                     })
                 }
@@ -108,10 +108,10 @@ impl Plan {
     }
 
     /// The lines of the list that begins at a step.
-    fn listed<'f>(&self, found: &'f Found, step: usize) -> &'f [LineId] {
+    fn listed(&self, found: &Found, step: usize) -> Known<Vec<LineId>> {
         match self.steps[step] {
-            Step::Each(position) => &found.each[position],
-            _ => &[],
+            Step::Each(position) => found.each[position].clone(),
+            _ => Ok(Vec::new()),
         }
     }
 
@@ -137,8 +137,7 @@ impl Plan {
 
 impl Judge for Plan {
     fn judge(&self, sheet: Sheet<'_>, at: Subject) -> Known<Check> {
-        let found = self.roots(sheet, at)?;
-        self.check(self.answer, &self.lines(sheet, &found))
+        self.check(self.answer, &self.lines(sheet, &self.roots(sheet, at)))
     }
 }
 

@@ -40,7 +40,7 @@ pub static REFERENCE: &[Word] = &[
     word(
         "figure",
         "it.figure(name)",
-        "The figure about the subject, or about the part of it that the figure is about. The card lists it under \"figures\"; where it is missing the subject is not assessed and says what is missing.",
+        "The figure about the subject, or about the part of it that the figure is about. The card lists it under \"figures\"; where it is missing the branch that asks for it is not assessed and says what is missing.",
         DEEP,
         "at_least(it.figure(\"greatest-depth\"), it.limit(\"low\"))",
         1.2,

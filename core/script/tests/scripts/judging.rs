@@ -219,3 +219,25 @@ fn the_card_arrives_whole() {
     );
     assert_eq!((card.about, &*card.id, &*card.manual.cure), (About::PoolGroup, "trial", "d"));
 }
+
+/// The depth is missing; what does not ask for it, or is decided without it, says what a compiled rule would say.
+#[test]
+fn what_is_missing_is_missed_in_its_branch_only() {
+    let bare = design(
+        r#"{ "animals": [{ "id": "sliders", "species": "trachemys-scripta" }], "pools": [{ "id": "main" }] }"#,
+    );
+    // A shell of 0.264 m (ReptTraits) against 0.4 m: at most holds, at least does not.
+    for (answer, outcome) in [
+        ("any_of([at_most(s, l), at_least(d, l)])", Outcome::Met),
+        ("any_of([at_least(s, l), at_least(d, l)])", Outcome::NotAssessed),
+        ("all_of([at_least(s, l), at_least(d, l)])", Outcome::Short),
+        ("only_if(at_least(s, l), at_least(d, l))", Outcome::DoesNotApply),
+        ("only_if(at_most(s, l), at_least(d, l))", Outcome::NotAssessed),
+        ("at_least(d + s, l)", Outcome::NotAssessed),
+    ] {
+        let names = "let d = it.figure(\"depth\"); let s = it.register(\"body-length\"); let l = it.limit(\"spare\");";
+        let text = script(LISTS, &format!("fn judge(it) {{ {names} {answer} }}"));
+        let ruleset = only(rule(&text));
+        assert_eq!(reviewed(&bare, &ruleset).answers[0].outcome, outcome, "{answer}");
+    }
+}
