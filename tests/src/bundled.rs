@@ -72,3 +72,13 @@ pub fn designs() -> Vec<(String, String)> {
         .map(|path| (name(path), std::fs::read_to_string(path).expect("a rehearsal design is a text")))
         .collect()
 }
+
+/// Every design the scripts of the bundled annexes are tried on: the example designs, the rehearsal designs, and the
+/// marked examples of the scripts themselves.
+pub fn trials() -> Vec<(String, String)> {
+    let marked = scripts().rules.into_iter().flat_map(|rule| {
+        let id = rule.card.id.clone();
+        rule.examples.into_iter().map(move |e| (format!("{id}, {}", e.shows), e.design.to_string()))
+    });
+    crate::examples().into_iter().chain(designs()).chain(marked).collect()
+}

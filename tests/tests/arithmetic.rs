@@ -5,15 +5,28 @@
 mod expression;
 
 use haulout_document::Tree;
-use haulout_engine::review;
+use haulout_engine::{Ruleset, review};
 use haulout_report::{figured, tell};
 use haulout_sheet::Book;
-use haulout_tests::{examples, load, options, ruleset};
+use haulout_tests::{bundled, examples, load, options, ruleset};
 
 #[test]
 fn every_printed_line_can_be_worked_again() {
+    let (closed, checks) = worked_again(all_lines());
+    assert!(closed > 100 && checks > 5, "only {closed} closed lines and {checks} checks were found");
+}
+
+/// What a script works is printed and worked again like everything else.
+#[test]
+fn every_printed_line_of_a_script_can_be_worked_again() {
+    let (closed, _) = worked_again(lines_of(bundled::trials(), &bundled::scripts()));
+    assert!(closed > 40, "only {closed} closed lines were found");
+}
+
+/// How many closed lines and checks were taken apart.
+fn worked_again(lines: Vec<String>) -> (usize, usize) {
     let (mut closed, mut checks) = (0, 0);
-    for line in all_lines() {
+    for line in lines {
         if let Some((_, balance)) = line.split_once(", where ") {
             check_balance(balance, &line);
             checks += 1;
@@ -22,7 +35,7 @@ fn every_printed_line_can_be_worked_again() {
             closed += 1;
         }
     }
-    assert!(closed > 100 && checks > 5, "only {closed} closed lines and {checks} checks were found");
+    (closed, checks)
 }
 
 /// `result = expression = value`.
@@ -63,13 +76,21 @@ fn last_digit(text: &str) -> Result<f64, String> {
 }
 
 fn all_lines() -> Vec<String> {
-    let ruleset = ruleset();
-    let mut lines = Vec::new();
+    let mut lines = lines_of(examples(), &ruleset());
     for (_, text) in examples() {
         let loaded = load(&text).expect("the examples are read without a problem");
-        let review = review(&loaded.design, &ruleset, &[], &options());
-        lines.extend(tell(&review, &loaded.tree).into_iter().flat_map(|told| told.working));
         lines.extend(of_figures(&loaded.design, &loaded.tree));
+    }
+    lines
+}
+
+/// The working of every answer about some designs.
+fn lines_of(designs: Vec<(String, String)>, ruleset: &Ruleset) -> Vec<String> {
+    let mut lines = Vec::new();
+    for (_, text) in designs {
+        let loaded = load(&text).expect("the examples are read without a problem");
+        let review = review(&loaded.design, ruleset, &[], &options());
+        lines.extend(tell(&review, &loaded.tree).into_iter().flat_map(|told| told.working));
     }
     lines
 }

@@ -9,30 +9,44 @@ use haulout_engine::Ruleset;
 use haulout_model::ChoiceCard;
 use haulout_sheet::{Book, Case};
 use haulout_tests::{
-    Loaded, Said, described_at, examples, gap_places, line_places, load, number, ruleset, said,
+    Loaded, Said, bundled, described_at, examples, gap_places, line_places, load, number, ruleset, said,
 };
 use rayon::prelude::*;
 
 #[test]
 fn what_moves_lists_what_moved_it() {
     let ruleset = ruleset();
+    let moved = moves(examples(), &|loaded| everything(loaded, &ruleset));
+    assert!(moved > 100, "only {moved} changes moved anything: the test has lost its grip");
+}
+
+/// The scripts of the bundled annexes are held to the same.
+#[test]
+fn what_moves_a_script_is_listed_by_it() {
+    let ruleset = bundled::scripts();
+    let moved = moves(bundled::trials(), &|loaded| said(loaded, &ruleset, &[]));
+    assert!(moved > 100, "only {moved} changes moved anything: the test has lost its grip");
+}
+
+/// All that is said of a design, by what says it.
+type Saying<'s> = dyn Fn(&Loaded) -> BTreeMap<String, Said> + Sync + 's;
+
+/// How many changes moved anything; every move is checked.
+fn moves(designs: Vec<(String, String)>, everything: &Saying<'_>) -> usize {
     let mut moved_something = 0;
-    for (name, text) in examples() {
+    for (name, text) in designs {
         let base = load(&text).expect("the examples are read without a problem");
-        let before = everything(&base, &ruleset);
+        let before = everything(&base);
         let moved = |node: u32| -> usize {
             let one = |changed: &String| {
                 let Ok(after) = load(changed) else { return false };
-                check(&name, &base, &before, &everything(&after, &ruleset), Node(node), changed)
+                check(&name, &base, &before, &everything(&after), Node(node), changed)
             };
             nudged(&base.tree, Node(node)).iter().filter(|changed| one(changed)).count()
         };
         moved_something += (0..base.tree.size() as u32).into_par_iter().map(moved).sum::<usize>();
     }
-    assert!(
-        moved_something > 100,
-        "only {moved_something} changes moved anything: the test has lost its grip"
-    );
+    moved_something
 }
 
 /// Whether anything moved; every move is checked.
@@ -183,9 +197,20 @@ fn changed_counts(word: &str) -> Vec<String> {
 /// The roots of the numbers themselves: a substitution at each stated number gives what the changed text gives.
 #[test]
 fn a_substitution_gives_what_the_changed_text_gives() {
-    let ruleset = ruleset();
+    let tried = substituted(examples(), &ruleset());
+    assert!(tried.len() > 80, "only {} places were tried", tried.len());
+}
+
+#[test]
+fn a_substitution_gives_a_script_what_the_changed_text_gives() {
+    let tried = substituted(bundled::trials(), &bundled::scripts());
+    assert!(tried.len() > 80, "only {} places were tried", tried.len());
+}
+
+/// The places where a substitution was held against the changed text.
+fn substituted(designs: Vec<(String, String)>, ruleset: &Ruleset) -> BTreeSet<String> {
     let mut tried = BTreeSet::new();
-    for (name, text) in examples() {
+    for (name, text) in designs {
         let base = load(&text).expect("the examples are read without a problem");
         for node in (0..base.tree.size() as u32).map(Node) {
             let Some((changed, value)) = one_percent_up(&base.tree, node) else {
@@ -194,7 +219,7 @@ fn a_substitution_gives_what_the_changed_text_gives() {
             let Ok(after) = load(&changed) else { continue };
             let substitution = haulout_sheet::Substitution { node: node.0, part: 0, value };
             let (by_text, by_substitution) =
-                (said(&after, &ruleset, &[]), said(&base, &ruleset, &[substitution]));
+                (said(&after, ruleset, &[]), said(&base, ruleset, &[substitution]));
             for (key, text_says) in &by_text {
                 let sheet_says = &by_substitution[key];
                 assert_eq!(
@@ -214,7 +239,7 @@ fn a_substitution_gives_what_the_changed_text_gives() {
             tried.insert(format!("{name}{}", base.tree.pointer(node)));
         }
     }
-    assert!(tried.len() > 80, "only {} places were tried", tried.len());
+    tried
 }
 
 /// A single quantity one per cent up: the changed text, and the value in SI for the substitution.

@@ -91,3 +91,22 @@ fn a_temperature_is_found_for_the_scripted_rule_through_the_same_door() {
     let found = bisect(288.15, 298.15, met);
     assert!((found - 295.15).abs() < 2e-6, "{found} K");
 }
+
+/// The limits of the house: a lobby of 1.50 m; a way out of 0.60 m, of which there must be two, so that the door that
+/// counts is asked for by a number it is not held against.
+#[test]
+fn a_lobby_and_a_way_out_are_found_for_bundled_scripts() {
+    let ruleset = haulout_tests::bundled::scripts();
+    let (_, text) = haulout_tests::bundled::designs()
+        .into_iter()
+        .find(|(name, _)| name == "one-door.json")
+        .expect("the annex of hazardous animals is rehearsed on it");
+    let second = ", { \"id\": \"hatch\", \"spaces\": [\"west-pen\"], \"lobby-length\": \"2 m\", \"width\": \"0.30 m\" }\n  ],\n  \"keepers\"";
+    let text = text.replace("\n  ],\n  \"keepers\"", second);
+    let loaded = load(&text).expect("the design is read without a problem");
+    let found = |rule: &str, at: &str| {
+        bisect(0.3, 3.0, |length| outcome(&loaded, &ruleset, rule, at, 0, length) == Outcome::Met)
+    };
+    assert!((found("lobby-takes-keeper-and-box", "/doors/0/lobby-length") - 1.5).abs() < 2e-6);
+    assert!((found("second-way-out", "/doors/2/width") - 0.6).abs() < 2e-6);
+}
