@@ -51,6 +51,8 @@ pub(super) const ROWS: &[Row] = &[
     sheet("mean depth", "12.8 m3 over 16 m2", HAND, &[12.8, 16.0], (0.8, "m", 1e-12)),
     sheet("share of an area", "6 m2 of 24 m2", HAND, &[6.0, 24.0], (0.25, "", 1e-12)),
     yes("not so", "of yes", &[1.0], 0.0),
+    yes("one if yes", "of yes", &[1.0], 1.0),
+    yes("one if yes", "of no", &[0.0], 0.0),
     yes("more than", "0.5 m and 0.4 m", &[0.5, 0.4], 1.0),
     yes("more than", "3 ft in metres and 3 ft", &[0.914_400_000_000_000_1, 0.9144], 0.0),
     yes("the space is for visitors or animals", "for keepers", &[2.0], 0.0),
