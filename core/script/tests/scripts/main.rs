@@ -4,3 +4,5 @@ mod common;
 mod hostile;
 mod judging;
 mod listed;
+mod measured;
+mod trials;
