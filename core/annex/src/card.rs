@@ -1,7 +1,7 @@
 //! The head of the card of an annex: name, version, licence, authors.
 
 use haulout_document::Problem;
-use haulout_engine::{Annex, Ruleset};
+use haulout_engine::Annex;
 use haulout_place::Span;
 
 use crate::CARD;
@@ -19,20 +19,20 @@ haulout schema annex prints what else it may hold",
     Problem::new(Span::default(), message)
 }
 
-/// The annex as its card names it; where there is no sound card, after its folder.
-pub(crate) fn annex(folder: &Folder, page: Option<&mut Page>, before: &Ruleset) -> Annex {
+/// The annex as its card names it; where there is no sound card, after its folder. Before it stand those given earlier,
+/// with their folders.
+pub(crate) fn annex(folder: &Folder, page: Option<&mut Page>, before: &[(&Folder, &Annex)]) -> Annex {
     let digest = folder.digest();
     let Some(page) = page else {
         return Annex { name: folder.name().to_owned(), digest, ..Annex::default() };
     };
     let root = page.tree.root();
     let named = page.words(root, "name");
+    let same = |name: &str| before.iter().find(|(_, annex)| annex.name == name);
     if let Some((name, at)) = &named
-        && before.annexes.iter().any(|a| a.name == *name)
+        && let Some((other, _)) = same(name)
     {
-        let message =
-            format!("there is an annex \"{name}\" already; two of one name could not be told apart");
-        page.tell(*at, message);
+        page.tell(*at, taken(name, folder, other));
     }
     Annex {
         name: named.map_or_else(|| folder.name().to_owned(), |(name, _)| name),
@@ -41,4 +41,16 @@ pub(crate) fn annex(folder: &Folder, page: Option<&mut Page>, before: &Ruleset) 
         authors: page.strings(root, "authors"),
         digest,
     }
+}
+
+/// What to say of a name that an annex before has.
+fn taken(name: &str, folder: &Folder, other: &Folder) -> String {
+    if folder.place() == other.place() {
+        return format!("the folder {} is given twice: leave one of them out", folder.path);
+    }
+    format!(
+        "the annex in {} is called \"{name}\" too, and no output could tell the two apart: give one of them a name of \
+its own on its card, or leave one out",
+        other.path
+    )
 }

@@ -1,7 +1,7 @@
 //! Annexes joined to the built-in rules, in the order given; every part of every annex is looked at, whatever is wrong with others.
 
 use haulout_document::Problem;
-use haulout_engine::{Rule, Ruleset};
+use haulout_engine::{Annex, Rule, Ruleset};
 use haulout_place::Span;
 use haulout_script::{Catalogue, compile};
 
@@ -51,6 +51,11 @@ impl Folder {
         digest_of_files(&files)
     }
 
+    /// The path without what may stand at its ends and says nothing.
+    pub(crate) fn place(&self) -> &str {
+        self.path.trim_start_matches("./").trim_end_matches(['/', '\\'])
+    }
+
     fn path_of(&self, file: &str) -> String {
         format!("{}/{file}", self.path.trim_end_matches(['/', '\\']))
     }
@@ -74,7 +79,8 @@ pub fn join(built_in: Vec<Rule>, folders: &[Folder], catalogue: Catalogue) -> Re
     let mut of_cards: Vec<Option<Trouble>> = Vec::new();
     for folder in folders {
         let (mut page, trouble) = opened(folder);
-        let annex = card::annex(folder, page.as_mut(), &ruleset);
+        let before: Vec<(&Folder, &Annex)> = folders.iter().zip(&ruleset.annexes).collect();
+        let annex = card::annex(folder, page.as_mut(), &before);
         ruleset.annexes.push(annex);
         of_scripts.push(scripts(folder, &mut ruleset, catalogue));
         of_cards.push(trouble);
@@ -139,7 +145,10 @@ fn scripts(folder: &Folder, ruleset: &mut Ruleset, catalogue: Catalogue) -> Vec<
     for script in folder.scripts() {
         match rule(script, ruleset, catalogue) {
             Ok(rule) => ruleset.rules.push(Rule { annex: Some(position), ..rule }),
-            Err((text, problems)) => {
+            // An annex that is given twice repeats all of its rules, and its card has been told so.
+            Err(Wrong::Taken(at)) if same_name(ruleset, at) => {}
+            Err(wrong) => {
+                let (text, problems) = wrong.told(ruleset, script);
                 troubles.push(Trouble { file: folder.path_of(&script.name), text, problems });
             }
         }
@@ -147,23 +156,45 @@ fn scripts(folder: &Folder, ruleset: &mut Ruleset, catalogue: Catalogue) -> Vec<
     troubles
 }
 
-type Wrong = (Option<String>, Vec<Problem>);
+/// Why a script becomes no rule.
+enum Wrong {
+    /// What is wrong with its text, as far as it is one.
+    Text(Option<String>, Vec<Problem>),
+    /// The rule at a position has its name.
+    Taken(usize),
+}
+
+impl Wrong {
+    fn told(self, ruleset: &Ruleset, script: &Source) -> (Option<String>, Vec<Problem>) {
+        match self {
+            Wrong::Text(text, problems) => (text, problems),
+            Wrong::Taken(at) => {
+                let text = readable(script.bytes.as_deref().unwrap_or_default());
+                let problem = taken(ruleset, &ruleset.rules[at], &text);
+                (Some(text), vec![problem])
+            }
+        }
+    }
+}
+
+/// Whether a rule belongs to an annex that has the name of the last one.
+fn same_name(ruleset: &Ruleset, rule: usize) -> bool {
+    let other = ruleset.rules[rule].annex.map(|at| &ruleset.annexes[usize::from(at)]);
+    other.zip(ruleset.annexes.last()).is_some_and(|(other, last)| other.name == last.name)
+}
 
 fn rule(script: &Source, ruleset: &Ruleset, catalogue: Catalogue) -> Result<Rule, Wrong> {
-    let alone = |why: String| (None, vec![Problem::new(Span::default(), why)]);
+    let alone = |why: String| Wrong::Text(None, vec![Problem::new(Span::default(), why)]);
     let bytes = script.bytes.as_deref().map_err(|why| alone(why.clone()))?;
     let text = std::str::from_utf8(bytes).map_err(|error| {
         let why = format!("byte {} does not belong to any character in UTF-8", error.valid_up_to());
-        (Some(readable(bytes)), vec![Problem::new(Span::default(), why)])
+        Wrong::Text(Some(readable(bytes)), vec![Problem::new(Span::default(), why)])
     })?;
     let rule = compile(&script.name, text, catalogue).map_err(|faults| {
         let problems = faults.into_iter().map(|fault| Problem::new(fault.span, fault.message)).collect();
-        (Some(text.to_owned()), problems)
+        Wrong::Text(Some(text.to_owned()), problems)
     })?;
-    match ruleset.position(&rule.card.id) {
-        None => Ok(rule),
-        Some(at) => Err((Some(text.to_owned()), vec![taken(ruleset, &ruleset.rules[at], text)])),
-    }
+    ruleset.position(&rule.card.id).map_or(Ok(rule), |at| Err(Wrong::Taken(at)))
 }
 
 /// What to say of a rule whose name another one has.

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::path::{Path, PathBuf};
 use std::time::Instant;
 
-use haulout_annex::{EXPECTED_ENDING, Marked, REHEARSAL, expected};
+use haulout_annex::{CARD, EXPECTED_ENDING, Marked, REHEARSAL, expected};
 use haulout_document::{Problem, Schema};
 use haulout_engine::{Outcome as Said, Rule, Ruleset, Status};
 use haulout_place::Span;
@@ -30,8 +30,12 @@ pub(crate) fn rehearse(folders: &[PathBuf], form: Form) -> Outcome {
     let observer = Observer { clock: &clock, tell: &haulout_report::answer_in_numbers };
     let mut stage = Stage { ruleset: &ruleset, schema: &schema, observer, ..Stage::new(&ruleset, &schema) };
     for (position, folder) in folders.iter().enumerate() {
+        let before = (stage.told.rules.len(), stage.told.designs.len(), stage.faults.len());
         stage.examples(folder, position as u16);
         stage.designs(folder, position as u16);
+        if before == (stage.told.rules.len(), stage.told.designs.len(), stage.faults.len()) {
+            stage.faults.push(nothing(folder));
+        }
     }
     stage.end(form)
 }
@@ -210,6 +214,15 @@ impl<'s> Stage<'s> {
         let remarks = self.faults.iter().map(|fault| fault.trim_end().to_owned() + "\n").collect();
         Outcome { output, remarks, status }
     }
+}
+
+/// What to say of an annex without scripts and without designs.
+fn nothing(folder: &Path) -> String {
+    let at = folder.display();
+    format!(
+        "{at}: there is nothing to rehearse: no script beside {CARD}, and no design in the folder {REHEARSAL}; scripts of \
+folders inside the folder are not read"
+    )
 }
 
 /// Where an example stands in its script: the words it shows.

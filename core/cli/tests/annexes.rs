@@ -191,3 +191,62 @@ fn the_schemas_of_both_cards_are_printed_and_hold_what_these_tests_use() {
         assert!(!validator.is_valid(&serde_json::json!({ "colour": 1 })), "{schema}");
     }
 }
+
+const BARE: &str = "{ \"name\": \"reedwater\", \"version\": \"1\", \"licence\": \"CC0-1.0\", \"authors\": [\"the keepers\"] }";
+
+/// Folders that are no annex, or hold nothing: each is told in a sentence, by every command that takes one.
+#[test]
+fn folders_that_are_no_annex_are_told() {
+    let design = folder("no-annex-design", &[("small.json", SMALL)]).join("small.json");
+    let gone = folder("gone", &[]);
+    std::fs::remove_dir_all(&gone).expect("it was there");
+    let file = folder("a-file", &[("annex.json", BARE)]).join("annex.json");
+    let empty = folder("empty", &[]);
+    for (path, sentence) in [
+        (&gone, "cannot be opened as a folder"),
+        (&file, "cannot be opened as a folder"),
+        (&empty, "has no card; write a file annex.json"),
+    ] {
+        let commands: [&[&str]; 3] = [
+            &["review", name(&design), "--annex", name(path)],
+            &["rulebook", "--annex", name(path)],
+            &["rehearse", name(path)],
+        ];
+        for arguments in commands {
+            let (output, remarks, status) = run(arguments);
+            assert!(status == Some(2) && output.is_empty(), "{arguments:?}: {output}");
+            assert!(remarks.contains(sentence) && remarks.contains(name(path)), "{arguments:?}: {remarks}");
+        }
+    }
+    let bare = folder("bare-card", &[("annex.json", BARE)]);
+    let (_, remarks, status) = run(&["rehearse", name(&bare)]);
+    assert!(status == Some(2) && remarks.contains("there is nothing to rehearse"), "{remarks}");
+}
+
+#[test]
+fn two_annexes_of_one_name_are_told_once() {
+    let files = [("annex.json", BARE), ("resting-shallows.rhai", RULE)];
+    let (north, south) = (folder("north", &files), folder("south", &files));
+    let (_, remarks, status) = run(&["rulebook", "--annex", name(&north), "--annex", name(&south)]);
+    let plain: String = remarks.split_whitespace().collect::<Vec<_>>().join(" ");
+    assert_eq!(status, Some(2));
+    assert!(
+        plain.contains("is called \"reedwater\" too") && plain.contains("one thing stands in the way"),
+        "{remarks}"
+    );
+    assert!(!plain.contains("resting-shallows"), "the rules it repeats are no other fault: {remarks}");
+    let (_, remarks, _) = run(&["rulebook", "--annex", name(&north), "--annex", name(&north)]);
+    assert!(remarks.contains("is given twice"), "{remarks}");
+}
+
+/// A name in the folder that leads nowhere, as after a file was removed between listing and reading.
+#[cfg(unix)]
+#[test]
+fn a_script_that_is_gone_when_it_is_read_is_told() {
+    let house = folder("vanished", &[("annex.json", BARE)]);
+    std::os::unix::fs::symlink("nowhere", house.join("resting-shallows.rhai")).expect("links can be made");
+    for command in [["rehearse", name(&house)].as_slice(), &["rulebook", "--annex", name(&house)]] {
+        let (_, remarks, status) = run(command);
+        assert!(status == Some(2) && remarks.contains("resting-shallows.rhai"), "{remarks}");
+    }
+}

@@ -148,8 +148,36 @@ fn a_name_of_a_rule_is_given_once() {
         folder("h", vec![file("annex.json", &card("h", "")), file("depth-of-the-scheme.rhai", &built_in)]);
     let said = told(&joined(&[house]).err().expect("it is built in"));
     assert!(said[0].0.contains("among the built-in rules"), "{said:?}");
-    let said = told(&joined(&[annex("same", ""), annex("same", "")]).err().expect("two of one name"));
-    assert_eq!((said.len(), said[0].1.as_str()), (1, "\"same\""));
+}
+
+/// Two annexes of one name, with the same rule in both: one thing is wrong, and one thing is told.
+#[test]
+fn a_name_of_an_annex_is_given_once() {
+    let house = |path: &str| {
+        folder(path, vec![file("annex.json", &card("same", "")), file("resting-shallows.rhai", SCRIPT)])
+    };
+    for (first, second, sentence) in [
+        ("north/house", "south/house", "the annex in north/house is called \"same\" too"),
+        ("house", "house", "the folder house is given twice"),
+        ("house", "./house/", "the folder ./house/ is given twice"),
+    ] {
+        let troubles = joined(&[house(first), house(second)]).err().expect("two of one name");
+        let said = told(&troubles);
+        assert_eq!((said.len(), said[0].1.as_str()), (1, "\"same\""), "{said:?}");
+        assert!(said[0].0.contains(sentence), "{said:?}");
+        assert!(troubles[0].file.starts_with(second.trim_end_matches('/')), "{troubles:?}");
+    }
+}
+
+/// What was there when the folder was listed, and is gone when it is read.
+#[test]
+fn a_script_that_vanishes_is_told_and_not_left_out() {
+    let gone =
+        Source { name: "resting-shallows.rhai".to_owned(), bytes: Err("there is no such file".to_owned()) };
+    let house = folder("house", vec![file("annex.json", &card("house", "")), gone]);
+    let troubles = joined(&[house]).err().expect("a rule is missing");
+    assert_eq!(troubles[0].file, "house/resting-shallows.rhai");
+    assert_eq!(told(&troubles)[0].0, "there is no such file");
 }
 
 /// A text that is no card, a part of the sentence.
