@@ -35,4 +35,4 @@ pub use promise::Promise;
 pub use register::{register_json, register_list, species_page};
 pub use rehearsal::{Practised, Rehearsal, SEEN, Trial, rehearsal_json, rehearsal_page};
 pub use source::Written;
-pub use told::{Numbers, Printed, Root, Told, ToldGap, answer_in_numbers, tell};
+pub use told::{Numbers, Printed, Root, Told, ToldGap, answer_in_numbers, tell, tell_for_page};
