@@ -1,5 +1,7 @@
 //! The Rhai engine with everything switched off that could end, hide or escape a judgement.
 
+use std::sync::LazyLock;
+
 use rhai::packages::{ArithmeticPackage, BasicIteratorPackage, LogicPackage, Package};
 use rhai::{Dynamic, Engine, FLOAT, INT, OptimizationLevel};
 
@@ -60,7 +62,15 @@ const COMPARISONS: &[&str] = &["<", "<=", ">", ">=", "==", "!="];
 ///
 /// It starts from nothing and is given arithmetic and logic of plain numbers, ranges to loop over, and the words of
 /// this crate. There are no functions on strings, lists and maps, no files, no modules, no clock, no output.
-pub(crate) fn engine() -> Engine {
+///
+/// It is made once in a process: a script leaves nothing behind in it, since it can register nothing and every run begins
+/// with its own counts and its own scope.
+pub(crate) fn engine() -> &'static Engine {
+    static ENGINE: LazyLock<Engine> = LazyLock::new(made);
+    &ENGINE
+}
+
+fn made() -> Engine {
     let mut engine = Engine::new_raw();
     engine.set_optimization_level(OptimizationLevel::None);
     ArithmeticPackage::new().register_into_engine(&mut engine);

@@ -14,7 +14,8 @@ pub(crate) struct Head<'t> {
     pub(crate) json: &'t str,
     /// The byte at which the card begins.
     pub(crate) start: usize,
-    /// The whole text with its head blanked out, so that places in the body stay what they are.
+    /// The text behind the head, with as many lines before it and as many blanks before it on its line: lines and
+    /// columns stay what they are, and a long card is not read again by the engine.
     pub(crate) body: String,
 }
 
@@ -44,8 +45,9 @@ impl<'t> Head<'t> {
             ));
         };
         let end = start + length + 2;
-        let blank = text[..end].chars().map(|c| if c == '\n' { '\n' } else { ' ' });
-        let body = blank.chain(text[end..].chars()).collect();
+        let lines = text[..end].matches('\n').count();
+        let on_its_line = text[..end].chars().rev().take_while(|c| *c != '\n').count();
+        let body = ["\n".repeat(lines).as_str(), &" ".repeat(on_its_line), &text[end..]].concat();
         Ok(Head { json: &text[start..start + length], start, body })
     }
 
@@ -117,8 +119,8 @@ fn span_from(text: &str, start: usize) -> Span {
     Span::new(start as u32, (start + length) as u32)
 }
 
-/// The span in the text of what begins at a byte of its body: both have the same number of characters before it.
+/// The span in the text of what begins at a byte of its body: both end alike.
 pub(crate) fn span_in(text: &str, body: &str, at: usize) -> Span {
-    let characters = body[..at].chars().count();
-    span_from(text, text.chars().take(characters).map(char::len_utf8).sum())
+    let from_the_end = body.len() - at;
+    span_from(text, text.len().saturating_sub(from_the_end))
 }

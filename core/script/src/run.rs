@@ -24,13 +24,13 @@ use crate::value::kind_of;
 /// operation too many was taken.
 pub(crate) fn run(text: &str, body: &str, lists: &Lists) -> Result<(Tape, usize), ScriptFault> {
     let engine = engine();
-    one_function(&engine, text, body)?;
+    one_function(engine, text, body)?;
     let judge = place_of_function(text, body, "judge");
     let tape = lists.tape().map_err(|message| ScriptFault::new(judge, message))?;
     let tape = Arc::new(Mutex::new(tape));
     let mut scope = Scope::new();
     scope.push("it", Asked { tape: tape.clone(), lists: Arc::new(lists.clone()) });
-    let ast = inside(&engine, &scope, text, body)?;
+    let ast = inside(engine, &scope, text, body)?;
     let given = engine.eval_ast_with_scope::<Dynamic>(&mut scope, &ast);
     let given = given.map_err(|error| of_running(text, judge, *error))?;
     let kind = kind_of(&given);
