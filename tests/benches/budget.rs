@@ -17,12 +17,13 @@ use std::path::PathBuf;
 use std::process::{Command, Stdio};
 use std::time::Instant;
 
+use haulout_annex::{Folder, join};
 use haulout_document::{Limits, Schema, Tree, read};
 use haulout_engine::{Ruleset, review};
 use haulout_model::{About, Design};
 use haulout_sheet::{Book, Case};
 use haulout_tests::generate::{Size, design};
-use haulout_tests::{load, options, repository, ruleset};
+use haulout_tests::{bundled, load, options, repository, ruleset};
 use rayon::prelude::*;
 
 /// Designs of the budget's size that a step is timed on.
@@ -41,12 +42,17 @@ const YARDSTICK: f64 = 87.0;
 static ALLOCATOR: mimalloc::MiMalloc = mimalloc::MiMalloc;
 
 fn main() {
+    let mut page = Page::default();
+    // `-- house-rules` looks at these alone.
+    if std::env::args().any(|argument| argument == "house-rules") {
+        return house_rules(&mut page);
+    }
     let texts: Vec<String> = (0..TIMED).map(|seed| design(seed, Size::BUDGET)).collect();
     let bytes = texts.iter().map(String::len).sum::<usize>() / texts.len();
-    let mut page = Page::default();
     page.says(format!("{TIMED} generated designs of {:.1} KB on average", bytes as f64 / 1000.0));
     steps(&texts, &mut page);
     drop(texts);
+    house_rules(&mut page);
     many(&mut page);
     growth(&mut page);
     processes(&mut page);
@@ -151,6 +157,55 @@ fn figures(design: &Design, ruleset: &Ruleset) -> usize {
         }
     }
     worked
+}
+
+/// House rules that are timed together.
+const HOUSE_RULES: usize = 20;
+/// A script longer than this holds whole rooms as examples, which is not ordinary.
+const LONG: usize = 5_000;
+
+/// So many ordinary scripts, in the folders they lie in.
+fn ordinary() -> Vec<Folder> {
+    let mut folders = bundled::annexes();
+    folders.push(bundled::folder(&repository().join("tests/annexes/twins")));
+    let mut left = HOUSE_RULES;
+    for folder in &mut folders {
+        folder.files.retain(|file| {
+            let script = file.name.ends_with(".rhai");
+            let kept = !script || (left > 0 && file.bytes.as_ref().is_ok_and(|b| b.len() <= LONG));
+            left -= usize::from(script && kept);
+            kept
+        });
+    }
+    folders
+}
+
+/// What house rules add to a review, and what opening their annexes adds to the start of the program.
+fn house_rules(page: &mut Page) {
+    let folders = ordinary();
+    let opened = || join(haulout_rules::built_in(), &folders, haulout_figures::CATALOGUE);
+    let plain = ruleset().without_heavy();
+    let with = opened().expect("the annexes of the repository are sound").without_heavy();
+    let count = with.rules.len() - plain.rules.len();
+    let added = |seed: u64| {
+        let loaded = load(&design(seed, Size::BUDGET)).expect("the generator writes designs");
+        let took =
+            |rules: &Ruleset| micros(|| review(&loaded.design, rules, &[], &options()).answers.len()).1;
+        // Neither of those that count is the first to touch the design.
+        black_box(took(&with));
+        took(&with) - took(&plain)
+    };
+    let review_in = median((0..TIMED).map(added).collect());
+    let built_in = || micros(|| haulout_rules::built_in().len()).1;
+    let open_in = median((0..RUNS).map(|_| micros(|| opened().is_ok()).1 - built_in()).collect());
+    // Their files are read too.
+    let read_in = median((0..RUNS).map(|_| micros(|| ordinary().len()).1).collect());
+    page.says(format!(
+        "\n{count} house rules add {review_in:.0} µs to a review (budget 1000, ratio {:.2}) and {:.0} µs to the start, of which {read_in:.0} µs read their files (budget 3000, ratio {:.2})",
+        review_in / 1e3,
+        open_in + read_in,
+        (open_in + read_in) / 3e3
+    ));
 }
 
 /// Reads and reviews one text; how many answers.

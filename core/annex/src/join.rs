@@ -1,6 +1,6 @@
 //! Annexes joined to the built-in rules, in the order given; every part of every annex is looked at, whatever is wrong with others.
 
-use haulout_document::Problem;
+use haulout_document::{Problem, Schema, SchemaFault};
 use haulout_engine::{Annex, Rule, Ruleset};
 use haulout_place::Span;
 use haulout_script::{Catalogue, compile};
@@ -74,11 +74,12 @@ impl Folder {
 /// better than it is.
 pub fn join(built_in: Vec<Rule>, folders: &[Folder], catalogue: Catalogue) -> Result<Ruleset, Vec<Trouble>> {
     let mut ruleset = Ruleset::new(built_in);
+    let schema = Schema::trusted(haulout_schemas::ANNEX);
     let mut cards: Vec<(&Folder, Option<Page>)> = Vec::new();
     let mut of_scripts: Vec<Vec<Trouble>> = Vec::new();
     let mut of_cards: Vec<Option<Trouble>> = Vec::new();
     for folder in folders {
-        let (mut page, trouble) = opened(folder);
+        let (mut page, trouble) = opened(folder, &schema);
         let before: Vec<(&Folder, &Annex)> = folders.iter().zip(&ruleset.annexes).collect();
         let annex = card::annex(folder, page.as_mut(), &before);
         ruleset.annexes.push(annex);
@@ -117,7 +118,7 @@ fn apply(page: &mut Page, ruleset: &mut Ruleset, annex: u16) {
 }
 
 /// The card of a folder, read; or why it cannot be.
-fn opened(folder: &Folder) -> (Option<Page>, Option<Trouble>) {
+fn opened(folder: &Folder, schema: &Result<Schema, SchemaFault>) -> (Option<Page>, Option<Trouble>) {
     let trouble =
         |text: Option<String>, problems| Some(Trouble { file: folder.path_of(CARD), text, problems });
     let Some(file) = folder.files.iter().find(|f| f.name == CARD) else {
@@ -125,7 +126,7 @@ fn opened(folder: &Folder) -> (Option<Page>, Option<Trouble>) {
     };
     match &file.bytes {
         Err(why) => (None, trouble(None, vec![Problem::new(Span::default(), why.clone())])),
-        Ok(bytes) => match Page::of(bytes, haulout_schemas::ANNEX) {
+        Ok(bytes) => match Page::held_to(bytes, schema) {
             Ok(page) => (Some(page), None),
             Err(problems) => (None, trouble(Some(readable(bytes)), problems)),
         },

@@ -148,7 +148,8 @@ impl ExampleEntry {
     pub(crate) fn example(&self) -> Example {
         Example {
             shows: words(&self.shows),
-            design: Words::Owned(Value::Object(self.design.clone()).to_string()),
+            // Writing what was read as JSON cannot fail.
+            design: Words::Owned(serde_json::to_string(&self.design).unwrap_or_default()),
             subject: words(&self.subject),
             expected: match self.expected {
                 ExpectedWord::Met => Expected::Met,
