@@ -4,6 +4,7 @@
 
 mod basking;
 mod containment;
+mod filtration;
 mod plumbing;
 mod power;
 mod setting_out;
@@ -82,6 +83,9 @@ pub static RULES: &[&CompiledRule] = &[
     &basking::float_carries_all::RULE,
     &basking::float_edge_stays_dry::RULE,
     &basking::surface_takes_claws::RULE,
+    &filtration::notch_over_the_water::RULE,
+    &filtration::up_flow_through_the_bed::RULE,
+    &filtration::free_ammonia::RULE,
 ];
 
 /// The compiled rules, ready for a ruleset.

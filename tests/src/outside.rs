@@ -6,6 +6,7 @@
 mod animals;
 mod basking;
 mod electricity;
+mod filtration;
 mod geometry;
 mod hydraulics;
 mod levels;
@@ -81,6 +82,7 @@ pub fn rows() -> Vec<(&'static str, &'static [Row])> {
         ("animals and barriers", animals::ROWS),
         ("basking and depth", basking::ROWS),
         ("electricity", electricity::ROWS),
+        ("filtration", filtration::ROWS),
         ("units", units::ROWS),
     ]
 }

@@ -7,6 +7,7 @@
 pub mod animal;
 pub mod buoyancy;
 pub mod containment;
+pub mod filtration;
 pub mod formula;
 pub mod geometry;
 pub mod hydraulics;

@@ -5,6 +5,7 @@
 pub mod barrier;
 pub mod basking;
 pub mod circuit;
+pub mod filtration;
 pub mod group;
 pub mod intake;
 pub mod item;
@@ -136,4 +137,9 @@ pub static CATALOGUE: &[&dyn Catalogued] = &[
     &basking::float::CARRIES,
     &basking::float::LOAD_RATIO,
     &basking::float::EDGE_HEIGHT,
+    &filtration::ammonia::FEED_AMMONIA,
+    &filtration::ammonia::FREE_AMMONIA_SHARE,
+    &filtration::ammonia::FREE_AMMONIA,
+    &filtration::gravel::UP_FLOW,
+    &filtration::gravel::NOTCH_OVER_WATER,
 ];
