@@ -13,6 +13,14 @@ mod water;
 
 use haulout_engine::{CompiledRule, Rule};
 
+/// The rules whose figures look at a hundred places and more of a bed, each along its own ray: milliseconds a pool where
+/// others take microseconds.
+static HEAVY: &[&CompiledRule] = &[
+    &water::retreat_out_of_sight::RULE,
+    &visitors::bed_seen_from_the_position::RULE,
+    &visitors::deep_water_seen_through_the_panel::RULE,
+];
+
 /// Every compiled rule, chapter by chapter.
 pub static RULES: &[&CompiledRule] = &[
     &water::depth_of_the_scheme::RULE,
@@ -90,5 +98,9 @@ pub static RULES: &[&CompiledRule] = &[
 
 /// The compiled rules, ready for a ruleset.
 pub fn built_in() -> Vec<Rule> {
-    RULES.iter().copied().map(Rule::compiled).collect()
+    let rule = |rule: &'static CompiledRule| Rule {
+        heavy: HEAVY.iter().any(|heavy| std::ptr::eq(*heavy, rule)),
+        ..Rule::compiled(rule)
+    };
+    RULES.iter().copied().map(rule).collect()
 }

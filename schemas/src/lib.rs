@@ -1,4 +1,4 @@
-//! The published schemas, as texts: of the design document, and of what the program prints for other programs.
+//! The published schemas, as texts: of the documents people write, and of what the program prints for other programs.
 
 /// The design document, edition 0 (JSON Schema, draft 2020-12).
 pub const DESIGN: &str = include_str!("../design.json");
@@ -10,6 +10,10 @@ pub const SHEET: &str = include_str!("../sheet.json");
 pub const RULEBOOK: &str = include_str!("../rulebook.json");
 /// The output of `register --as json`.
 pub const REGISTER: &str = include_str!("../register.json");
+/// The card of a house annex.
+pub const ANNEX: &str = include_str!("../annex.json");
+/// A specification for `review`.
+pub const SPECIFICATION: &str = include_str!("../specification.json");
 
 /// All of them by name.
 pub const ALL: &[(&str, &str)] = &[
@@ -18,6 +22,8 @@ pub const ALL: &[(&str, &str)] = &[
     ("sheet", SHEET),
     ("rulebook", RULEBOOK),
     ("register", REGISTER),
+    ("annex", ANNEX),
+    ("specification", SPECIFICATION),
 ];
 
 /// The text of a schema by its name.

@@ -4,6 +4,7 @@ pub mod draft;
 pub mod evidence;
 pub mod generate;
 pub mod outside;
+pub mod reference;
 pub mod worked;
 
 use std::collections::{BTreeMap, BTreeSet};

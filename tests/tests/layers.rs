@@ -17,6 +17,13 @@ const MAY_USE: &[(&str, &[&str])] = &[
     ("figures", &["quantity", "calc", "register", "model", "sheet"]),
     ("engine", &["quantity", "register", "model", "sheet"]),
     ("script", &["place", "quantity", "calc", "register", "model", "sheet", "figures", "engine"]),
+    (
+        "annex",
+        &[
+            "place", "quantity", "schemas", "document", "register", "model", "sheet", "figures", "engine",
+            "script",
+        ],
+    ),
     ("rehearsal", &["place", "document", "model", "sheet", "engine"]),
     ("rules", &["quantity", "calc", "register", "model", "sheet", "figures", "engine"]),
     ("report", &["place", "document", "quantity", "calc", "register", "model", "sheet", "figures", "engine"]),

@@ -144,7 +144,7 @@ fn how_the_drawing_is_turned_changes_nothing() {
             design_as(seed, size(seed), Manner { units: Units::Metric, placing, outlines })
         };
         let (here, there) = (read(seed, &turned(0.0)), read(seed, &turned(31.0)));
-        same(seed, (&here, &there), &ruleset, Within { turned: true, ..Within::EXACT });
+        same(seed, (&here, &there), &ruleset, Within::EXACT);
     });
 }
 
@@ -153,18 +153,11 @@ fn how_the_drawing_is_turned_changes_nothing() {
 struct Within {
     closed: f64,
     sampled: f64,
-    turned: bool,
 }
-
-/// Figures that depend on how the drawing is turned, each with its reason; the list should become empty.
-const NOT_TURNED: &[(&str, &str)] = &[(
-    "boundary-gap",
-    "where no chain of barriers closes it is the longer side of a box parallel to the axes",
-)];
 
 impl Within {
     /// Closed figures to a milliardth. Sampled ones to a hundredth of the five millimetres they are flattened to.
-    const EXACT: Within = Within { closed: 1e-9, sampled: 5e-5, turned: false };
+    const EXACT: Within = Within { closed: 1e-9, sampled: 5e-5 };
 
     fn near(self, a: f64, b: f64, sampled: bool) -> bool {
         let by = if sampled { self.sampled } else { self.closed };
@@ -181,9 +174,7 @@ fn same(seed: u64, (one, other): (&Loaded, &Loaded), ruleset: &Ruleset, within: 
     }
     let (figures, again) = (worked(one, ruleset), worked(other, ruleset));
     same_keys(seed, &figures, &again);
-    let turns_with_it =
-        |key: &str| NOT_TURNED.iter().any(|(figure, _)| key.starts_with(&format!("{figure} ")));
-    for (key, is) in figures.iter().filter(|(key, _)| !within.turned || !turns_with_it(key)) {
+    for (key, is) in &figures {
         let twin: &Worked = &again[key];
         let near = match (is.number, twin.number) {
             (Ok(a), Ok(b)) => within.near(a, b, is.sampled),

@@ -19,7 +19,7 @@ pub static SINKAGE: Formula<(Mass, MassDensity, Area), Length> = Formula {
         symbols: &["m", "rho", "A"],
         kind: Kind::Closed,
         basis: Basis::Published,
-        source: "Archimedes' principle; Rawson & Tupper, Basic Ship Theory, mass per unit of immersion rho × A_w",
+        source: "Archimedes' principle",
         range: "wall-sided rafts that stay level",
     },
     run: |(mass, density, area)| {

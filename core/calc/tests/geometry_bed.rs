@@ -217,3 +217,40 @@ fn volumes_scale_with_the_cube() {
     };
     near(scaled(3.0) / scaled(1.0), 27.0, 27.0 * 1e-6);
 }
+
+/// A pool 4 m by 3 m round an island 0.4 m by 0.4 m, at 1 in 1 from a rim at 0 down to 1 m; a step 1 m by 1 m, 2 m deep, lies
+/// round the island. In sight of the pool's own piece is 12 - 1 = 11 m2, none of it within 0.3 m of the island: 0.2 m under
+/// the rim only the frame along the rim is dry, 12 - 3.6 x 2.6 = 2.64 m2 of it; the step adds 1 - 0.16 m2.
+#[test]
+fn an_island_under_a_zone_hides_nothing_beside_it() {
+    let island = rectangle([1.8, 1.3], [0.4, 0.4], 0.0, 0.0).expect("an island");
+    let outline = haulout_calc::geometry::less(
+        &rectangle([0.0, 0.0], [4.0, 3.0], 0.0, 0.0).expect("a pool"),
+        &[island],
+    )
+    .expect("a pool round an island");
+    let zone = rectangle([1.5, 1.0], [1.0, 1.0], 0.0, 0.0).expect("a zone");
+    let pool = BedPiece { outline, level: -1.0, edge: Edge::Slope { run_per_rise: 1.0 } };
+    let zone = BedPiece { outline: zone, level: -2.0, edge: Edge::Step };
+    let bed = Bed::new(pool, vec![zone], 0.0).expect("sound");
+    let found = bed.area_below(-0.2);
+    assert!((found - (11.0 - 2.64 + 0.84)).abs() < 1e-9, "{found}");
+}
+
+#[test]
+fn a_slope_from_too_many_corners_is_refused_with_a_way_out() {
+    let ring = |count: usize| -> Vec<[f64; 2]> {
+        let turn = |i: usize| i as f64 / count as f64 * std::f64::consts::TAU;
+        (0..count).map(|i| [9.0 * libm::cos(turn(i)), 9.0 * libm::sin(turn(i))]).collect()
+    };
+    let bed = |count: usize| {
+        let outline = Outline::from_corners(ring(count)).expect("a ring");
+        Bed::new(BedPiece { outline, level: -0.5, edge: Edge::Slope { run_per_rise: 1.0 } }, Vec::new(), 0.0)
+    };
+    // A cone cut off 0.5 m down: pi h (R^2 + R r + r^2) / 3 with R = 9, r = 8.5.
+    let whole = std::f64::consts::PI * 0.5 * (81.0 + 76.5 + 72.25) / 3.0;
+    let found = bed(2_000).expect("as many as are worked").volume_below(0.0);
+    assert!((found / whole - 1.0).abs() < 1e-5, "{found} and {whole}");
+    let refused = bed(2_001).expect_err("one more").why;
+    assert!(refused.contains("2001 corners") && refused.contains("fewer"), "{refused}");
+}

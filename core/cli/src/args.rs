@@ -27,8 +27,11 @@ pub(crate) enum Job {
     #[command(after_long_help = help::REVIEW)]
     Review {
         /// Files and folders.
-        #[arg(required = true)]
+        #[arg(required_unless_present = "specification")]
         paths: Vec<PathBuf>,
+        /// A file that names designs, authorities, stage and annexes; what stands on the command line goes before it.
+        #[arg(long, value_name = "FILE")]
+        specification: Option<PathBuf>,
         /// Hold the designs to this stage instead of their own.
         #[arg(long, value_enum)]
         stage: Option<StageWord>,
@@ -38,7 +41,7 @@ pub(crate) enum Job {
         /// How the answers are printed.
         #[arg(long = "as", value_enum, default_value_t = ReviewForm::Terminal)]
         form: ReviewForm,
-        /// A folder of house rules (.rhai files) to hold the designs to as well; may be given several times.
+        /// A house annex (a folder with annex.json and .rhai files) to hold the designs to as well; may be given several times.
         #[arg(long, value_name = "DIR")]
         annex: Vec<PathBuf>,
     },
@@ -55,7 +58,7 @@ pub(crate) enum Job {
         /// How the figures are printed.
         #[arg(long = "as", value_enum, default_value_t = Form::Terminal)]
         form: Form,
-        /// A folder of house rules (.rhai files); may be given several times.
+        /// A house annex (a folder with annex.json and .rhai files); may be given several times.
         #[arg(long, value_name = "DIR")]
         annex: Vec<PathBuf>,
     },
@@ -72,7 +75,7 @@ pub(crate) enum Job {
         /// The day variances are judged on, such as 2026-11-25; today if left out.
         #[arg(long, value_parser = day)]
         on: Option<String>,
-        /// A folder of house rules (.rhai files) to hold the design to as well; may be given several times.
+        /// A house annex (a folder with annex.json and .rhai files) to hold the design to as well; may be given several times.
         #[arg(long, value_name = "DIR")]
         annex: Vec<PathBuf>,
     },
@@ -84,14 +87,14 @@ pub(crate) enum Job {
         /// How the rules are printed.
         #[arg(long = "as", value_enum, default_value_t = Form::Terminal)]
         form: Form,
-        /// A folder of house rules (.rhai files); may be given several times.
+        /// A house annex (a folder with annex.json and .rhai files); may be given several times.
         #[arg(long, value_name = "DIR")]
         annex: Vec<PathBuf>,
     },
     /// Print a published schema: of the design document, or of what a command prints for programs.
     #[command(after_long_help = help::SCHEMA)]
     Schema {
-        /// Its name: design, review, sheet, rulebook or register.
+        /// Its name: design, annex, specification, review, sheet, rulebook or register.
         name: String,
     },
     /// List the species and authorities the program knows, or show one species with every value and its source.

@@ -2,6 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
+use haulout_annex::digest;
 use haulout_document::Schema;
 use haulout_engine::{Options, Ruleset, review};
 use haulout_report::drawing::{Subject, drawing};
@@ -10,7 +11,7 @@ use haulout_report::tell;
 
 use crate::annex;
 use crate::document::Document;
-use crate::files::{digest, read};
+use crate::files::read;
 use crate::run::{Outcome, layout, schema};
 
 /// Draws a design.

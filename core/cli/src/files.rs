@@ -2,8 +2,6 @@
 
 use std::path::{Path, PathBuf};
 
-use sha2::{Digest, Sha256};
-
 /// A file, or why it cannot be read.
 pub(crate) struct File {
     /// As it is named in the output.
@@ -128,11 +126,6 @@ pub(crate) fn has_edition(bytes: &[u8]) -> bool {
         Some(tree) => tree.member(tree.root(), "edition").is_some(),
         None => bytes.windows(9).any(|w| w == b"\"edition\""),
     }
-}
-
-/// SHA-256, hexadecimal.
-pub(crate) fn digest(bytes: &[u8]) -> String {
-    Sha256::digest(bytes).iter().map(|byte| format!("{byte:02x}")).collect()
 }
 
 /// Today in universal time, `2026-11-25`.

@@ -17,6 +17,8 @@ Examples:
       every design of a folder, held to the detailed stage, to be pasted into a ticket
   haulout review pool.json --annex house --on 2027-03-01 --as json
       with the rules of the house, as on that day, for a program
+  haulout review --specification reedwater.json
+      the designs, authorities, stage and annexes that a specification names
 
 Exit status: 0 nothing required falls short or stays open; 1 something does; 2 something could not be reviewed.";
 

@@ -20,6 +20,7 @@ mod register;
 mod review;
 mod run;
 mod sheet;
+mod specification;
 
 use std::io::Write;
 use std::process::ExitCode;

@@ -1,20 +1,19 @@
 //! The job `review`: many files in parallel, printed in the order of their names, so many at a time that memory stays flat.
 
 use std::io;
-use std::path::PathBuf;
 
+use haulout_annex::digest;
 use haulout_document::{Problem, Schema};
-use haulout_engine::{Options, Ruleset, Status, review};
+use haulout_engine::{Options, Overridden, Ruleset, Status, review};
 use haulout_place::Span;
 use haulout_report::json::{self, Reviewed, Run};
 use haulout_report::page::{Subject, page, problem_page};
 use haulout_report::{Told, markdown, markdown_of_problems, tell};
 use rayon::prelude::*;
 
-use crate::annex;
 use crate::args::ReviewForm;
 use crate::document::Document;
-use crate::files::{Candidate, Found, digest, has_edition, of_folder, read};
+use crate::files::{Candidate, Found, has_edition, of_folder, read};
 use crate::lookalike::looks_like;
 use crate::progress::Progress;
 use crate::run::{Outcome, layout, schema};
@@ -30,6 +29,7 @@ struct Done {
     /// None when the file could not be read at all; then there is one problem, which says why.
     document: Option<Document>,
     unread: Vec<Problem>,
+    overridden: Vec<Overridden>,
     answers: Vec<Told>,
     status: Status,
 }
@@ -44,6 +44,7 @@ impl Done {
             file: self.name.clone(),
             digest: self.digest.clone(),
             stage: self.stage,
+            overridden: self.overridden.clone(),
             text: self.document.as_ref().map(Document::written),
             problems: self.problems(),
             answers: &self.answers,
@@ -65,12 +66,12 @@ struct Desk<'r> {
 /// Whatever `out` refuses.
 pub(crate) fn review_all(
     found: Found,
-    annexes: &[PathBuf],
+    ruleset: Result<Ruleset, Vec<String>>,
     options: &Options,
     form: ReviewForm,
     out: &mut dyn io::Write,
 ) -> io::Result<Outcome> {
-    let desk = match (schema(), annex::ruleset(annexes)) {
+    let desk = match (schema(), ruleset) {
         (Ok(schema), Ok(ruleset)) => Desk { schema, ruleset, options, form },
         (Err(fault), _) => return Ok(Outcome::impossible(fault)),
         (_, Err(faults)) => return Ok(Outcome::impossible(faults.join("\n"))),
@@ -128,6 +129,7 @@ impl Desk<'_> {
             stage: None,
             document: None,
             unread: Vec::new(),
+            overridden: Vec::new(),
             answers: Vec::new(),
             status: Status::Impossible,
         };
@@ -139,6 +141,7 @@ impl Desk<'_> {
                 if let Some((tree, design)) = document.sound() {
                     let review = review(design, &self.ruleset, &[], self.options);
                     done.stage = Some(review.stage.name());
+                    done.overridden = self.ruleset.overridden(design, review.stage.name());
                     done.answers = tell(&review, tree);
                     done.status = review.status();
                 }

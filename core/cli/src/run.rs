@@ -1,13 +1,12 @@
 //! The jobs: files in, text and an exit status out.
 
-use std::fmt::Write;
 use std::io;
 use std::path::PathBuf;
 
 use haulout_document::Schema;
-use haulout_engine::{Options, Status};
-use haulout_report::json;
+use haulout_engine::{Options, Ruleset, Status};
 use haulout_report::page::Layout;
+use haulout_report::{annexed_json, annexed_page, json};
 
 use crate::annex;
 use crate::args::{Args, Form, Job};
@@ -18,6 +17,7 @@ use crate::help;
 use crate::register::register;
 use crate::review::review_all;
 use crate::sheet::sheet;
+use crate::specification::Asked;
 
 /// What a job came to.
 pub(crate) struct Outcome {
@@ -42,9 +42,12 @@ impl Outcome {
 /// Whatever `out` refuses.
 pub(crate) fn run(args: &Args, out: &mut dyn io::Write) -> io::Result<Outcome> {
     let outcome = match &args.job {
-        Job::Review { paths, stage, on, form, annex } => {
+        Job::Review { paths, specification, stage, on, form, annex } => {
             let options = Options { stage: stage.map(|s| s.stage()), on: on.clone().unwrap_or_else(today) };
-            review_all(find(paths), annex, &options, *form, out)?
+            match Asked::of(paths, annex, specification.as_deref()) {
+                Ok(asked) => review_all(find(&asked.paths), asked.ruleset(), &options, *form, out)?,
+                Err(wrong) => Outcome::impossible(wrong.trim_end()),
+            }
         }
         Job::Sheet { path, figure, subject, form, annex } => {
             sheet(path, figure.as_deref(), subject.as_deref(), annex, *form)
@@ -91,11 +94,20 @@ pub(crate) fn printed(value: &serde_json::Value) -> String {
     serde_json::to_string_pretty(value).map_or_else(|_| String::new(), |text| text + "\n")
 }
 
+/// A machine format with what annexes changed; without annexes nothing is added.
+pub(crate) fn with_annexes(mut value: serde_json::Value, ruleset: &Ruleset) -> serde_json::Value {
+    if !ruleset.annexes.is_empty() {
+        value["annexed"] = annexed_json(ruleset);
+    }
+    value
+}
+
 fn rulebook(id: Option<&str>, annexes: &[PathBuf], form: Form) -> Outcome {
-    let rules = match annex::ruleset(annexes) {
-        Ok(ruleset) => ruleset.rules,
+    let ruleset = match annex::ruleset(annexes) {
+        Ok(ruleset) => ruleset,
         Err(faults) => return Outcome::impossible(faults.join("\n")),
     };
+    let rules = &ruleset.rules;
     let chosen: Vec<_> = rules.iter().filter(|r| id.is_none_or(|id| r.card.id == id)).cloned().collect();
     if chosen.is_empty() {
         let ids: Vec<&str> = rules.iter().map(|r| &*r.card.id).collect();
@@ -105,16 +117,14 @@ fn rulebook(id: Option<&str>, annexes: &[PathBuf], form: Form) -> Outcome {
             ids.join(", ")
         ));
     }
-    let mut output = String::new();
-    match (form, id) {
-        (Form::Json, _) => output = printed(&json::rulebook(&chosen)),
-        (Form::Terminal, None) => output = haulout_report::rule_list(&chosen, layout().width),
-        (Form::Terminal, Some(_)) => {
-            for rule in &chosen {
-                // Writing to a String cannot fail.
-                let _ = write!(output, "{}", haulout_report::manual_page(rule, layout().width));
-            }
+    let width = layout().width;
+    Outcome::of(match (form, id) {
+        (Form::Json, _) => printed(&with_annexes(json::rulebook(&chosen), &ruleset)),
+        (Form::Terminal, None) => {
+            annexed_page(&ruleset, width) + haulout_report::rule_list(&chosen, width).as_str()
         }
-    }
-    Outcome::of(output)
+        (Form::Terminal, Some(_)) => chosen.iter().fold(annexed_page(&ruleset, width), |page, rule| {
+            page + haulout_report::manual_page(&ruleset, rule, width).as_str()
+        }),
+    })
 }

@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 use haulout_document::Schema;
 use haulout_engine::Ruleset;
 use haulout_report::page::problem_page;
-use haulout_report::{Figured, figured, json};
+use haulout_report::{Figured, annexed_page, figured, json};
 use haulout_sheet::Book;
 
 use crate::annex;
@@ -13,7 +13,7 @@ use crate::args::Form;
 use crate::document::Document;
 use crate::files::read;
 use crate::lookalike::looks_like;
-use crate::run::{Outcome, layout, printed, schema};
+use crate::run::{Outcome, layout, printed, schema, with_annexes};
 
 /// Works the figures asked for.
 pub(crate) fn sheet(
@@ -60,8 +60,11 @@ fn of_document(
         return Outcome::impossible(format!("{name}: {}", nothing(&all, subject)));
     }
     Outcome::of(match form {
-        Form::Json => printed(&json::sheet(&figures)),
-        Form::Terminal => haulout_report::sheet_page(&figures, layout().width),
+        Form::Json => printed(&with_annexes(json::sheet(&figures), ruleset)),
+        Form::Terminal => {
+            annexed_page(ruleset, layout().width)
+                + haulout_report::sheet_page(&figures, layout().width).as_str()
+        }
     })
 }
 

@@ -85,7 +85,7 @@ pub fn compare(have: f64, limit: f64) -> f64 {
 
 impl Verdict {
     /// Judges what a rule handed in.
-    pub fn of(book: &Book<'_>, known: &Known<Check>) -> Self {
+    pub fn of(book: &Book<'_>, known: Known<Check>) -> Self {
         match known {
             Ok(check) => Self::of_check(book, check),
             Err(gaps) => Verdict {
@@ -93,52 +93,52 @@ impl Verdict {
                 deciding: None,
                 margin: None,
                 lines: gaps.0.iter().flat_map(|g| g.lines.iter().copied()).collect(),
-                gaps: Some(gaps.clone()),
+                gaps: Some(gaps),
             },
         }
     }
 
-    fn of_check(book: &Book<'_>, check: &Check) -> Self {
+    fn of_check(book: &Book<'_>, check: Check) -> Self {
         let number = |id: LineId| book.record(id).datum.number().unwrap_or(f64::NAN);
         match check {
             Check::AtLeast(have, limit) => {
-                let side = Side::AtLeast(*limit);
-                Self::single(*have, side, Some(compare(number(*have), number(*limit))), vec![*have, *limit])
+                let side = Side::AtLeast(limit);
+                Self::single(have, side, Some(compare(number(have), number(limit))), vec![have, limit])
             }
             Check::AtMost(have, limit) => {
-                let side = Side::AtMost(*limit);
-                Self::single(*have, side, Some(compare(number(*limit), number(*have))), vec![*have, *limit])
+                let side = Side::AtMost(limit);
+                Self::single(have, side, Some(compare(number(limit), number(have))), vec![have, limit])
             }
             Check::Within(have, low, high) => {
-                let over_low = compare(number(*have), number(*low));
-                let under_high = compare(number(*high), number(*have));
+                let over_low = compare(number(have), number(low));
+                let under_high = compare(number(high), number(have));
                 let margin = over_low.min(under_high);
-                Self::single(*have, Side::Within(*low, *high), Some(margin), vec![*have, *low, *high])
+                Self::single(have, Side::Within(low, high), Some(margin), vec![have, low, high])
             }
             Check::Holds(yes) => {
-                let mut verdict = Self::single(*yes, Side::Holds, None, vec![*yes]);
-                verdict.outcome = if number(*yes) > 0.5 { Outcome::Met } else { Outcome::Short };
+                let mut verdict = Self::single(yes, Side::Holds, None, vec![yes]);
+                verdict.outcome = if number(yes) > 0.5 { Outcome::Met } else { Outcome::Short };
                 verdict
             }
-            Check::Stands(Ok(yes), _) => Self::of_check(book, &Check::Holds(*yes)),
-            Check::Stands(Err(gaps), kind) => Self::fallen(book, gaps, *kind),
-            Check::AnyOf(branches) => Self::any(branches.iter().map(|b| Self::of(book, b)).collect()),
-            Check::AllOf(branches) => Self::every(branches.iter().map(|b| Self::of(book, b)).collect()),
-            Check::OnlyIf(applies, then) => Self::only_if(Self::of(book, applies), || Self::of(book, then)),
+            Check::Stands(Ok(yes), _) => Self::of_check(book, Check::Holds(yes)),
+            Check::Stands(Err(gaps), kind) => Self::fallen(book, gaps, kind),
+            Check::AnyOf(branches) => Self::any(branches.into_iter().map(|b| Self::of(book, b)).collect()),
+            Check::AllOf(branches) => Self::every(branches.into_iter().map(|b| Self::of(book, b)).collect()),
+            Check::OnlyIf(applies, then) => Self::only_if(Self::of(book, *applies), || Self::of(book, *then)),
         }
     }
 
     /// The reasons stay with the answer; the first number among them is what the design has.
-    fn fallen(book: &Book<'_>, gaps: &Gaps, kind: GapKind) -> Self {
-        let reasons: Vec<_> = gaps.0.iter().filter(|g| g.kind == kind).cloned().collect();
-        let open = Self::of(book, &Err(gaps.clone()));
-        if reasons.is_empty() {
-            return open;
+    fn fallen(book: &Book<'_>, gaps: Gaps, kind: GapKind) -> Self {
+        if gaps.0.iter().all(|g| g.kind != kind) {
+            return Self::of(book, Err(gaps));
         }
+        let lines = gaps.0.iter().flat_map(|g| g.lines.iter().copied()).collect();
+        let reasons: Vec<_> = gaps.0.into_iter().filter(|g| g.kind == kind).collect();
         let numbers = reasons.iter().flat_map(|g| g.lines.first());
         let mut numbers = numbers.filter(|id| book.record(**id).datum.number().is_some());
         let deciding = numbers.next().map(|have| Deciding { have: *have, side: Side::Holds });
-        Verdict { outcome: Outcome::Short, deciding, gaps: Some(Gaps(reasons)), ..open }
+        Verdict { outcome: Outcome::Short, deciding, margin: None, lines, gaps: Some(Gaps(reasons)) }
     }
 
     fn single(have: LineId, side: Side, margin: Option<f64>, lines: Vec<LineId>) -> Self {
@@ -170,15 +170,14 @@ impl Verdict {
         let mut lines: Vec<LineId> = branches.iter().flat_map(|b| b.lines.iter().copied()).collect();
         lines.sort_unstable();
         lines.dedup();
-        let found = order.iter().find_map(|wanted| {
-            let alike: Vec<&Verdict> = branches.iter().filter(|b| b.outcome == *wanted).collect();
-            alike.into_iter().cloned().reduce(|a, b| {
-                if *wanted == Outcome::NotAssessed {
-                    return Verdict { gaps: both(a.gaps.clone(), b.gaps), ..a };
-                }
-                let (m, n) = (a.margin.unwrap_or(0.0), b.margin.unwrap_or(0.0));
-                if (n > m) == largest && n != m { b } else { a }
-            })
+        let wanted = order.iter().copied().find(|wanted| branches.iter().any(|b| b.outcome == *wanted));
+        let alike = branches.into_iter().filter(|b| Some(b.outcome) == wanted);
+        let found = alike.reduce(|a, b| {
+            if a.outcome == Outcome::NotAssessed {
+                return Verdict { gaps: both(a.gaps, b.gaps), ..a };
+            }
+            let (m, n) = (a.margin.unwrap_or(0.0), b.margin.unwrap_or(0.0));
+            if (n > m) == largest && n != m { b } else { a }
         });
         match found {
             Some(verdict) => Verdict { lines, ..verdict },

@@ -3,17 +3,21 @@
 //! A rule never compares: it hands in a [`Check`] made of lines, and the engine decides. A rule answers for every
 //! subject it is about, also when all is well.
 
+mod annexed;
 mod answer;
 mod card;
 mod check;
 mod review;
 mod rule;
 mod ruleset;
+mod specification;
 mod variance;
 
+pub use annexed::{Annex, Given, Loosened, Raised};
 pub use answer::{Answer, Deciding, Outcome, Side};
 pub use card::{Card, Consequence, Demand, Example, Expected, Manual, Words, words};
 pub use check::{Check, Verdict, compare};
 pub use review::{Options, Review, Status, review};
 pub use rule::{CompiledRule, Judge, Rule};
-pub use ruleset::{Annex, Loosened, Ruleset};
+pub use ruleset::Ruleset;
+pub use specification::{Overridden, Specification};

@@ -1,7 +1,7 @@
 //! A review: every rule asked about every subject, under every authority it answers to.
 
-use haulout_model::{Design, List, Missing, MissingKind, Reference, Stage, Subject};
-use haulout_register::{AUTHORITIES, Matter};
+use haulout_model::{About, Design, Missing, MissingKind, Reference, Stage, Subject, Walk};
+use haulout_register::{Matter, Register};
 use haulout_sheet::{Book, Case, Gap, GapKind, Gaps, Known, Substitution};
 
 use crate::answer::{Answer, Outcome};
@@ -9,6 +9,7 @@ use crate::card::Demand;
 use crate::check::{Check, Verdict};
 use crate::rule::Rule;
 use crate::ruleset::Ruleset;
+use crate::specification::held_to;
 use crate::variance::covering;
 
 /// What a review is made for.
@@ -63,12 +64,13 @@ pub fn review<'d>(
     options: &Options,
 ) -> Review<'d> {
     let book = Book::new(design, &ruleset.limits, substitutions);
-    let stage = options.stage.unwrap_or_else(|| design.project.stage());
+    let stage = options.stage.or(ruleset.stage()).unwrap_or_else(|| design.project.stage());
     let mut answers = Vec::new();
+    let mut walks: Vec<(About, Walk)> = Vec::new();
     for (position, rule) in ruleset.rules.iter().enumerate() {
         let asking = Asking { book: &book, rule, position, stage, on: &options.on };
-        let walk = rule.card.about.walk(design);
-        for authority in authorities(design, rule) {
+        let walk = walked(&mut walks, rule.card.about, design);
+        for authority in authorities(ruleset, design, rule) {
             if walk.subjects.is_empty() {
                 answers.push(asking.answer(None, &authority, none_of(&walk.missing)));
             }
@@ -76,6 +78,16 @@ pub fn review<'d>(
         }
     }
     Review { book, ruleset, stage, answers }
+}
+
+/// The subjects of a kind, walked through once for all rules about it.
+fn walked<'w>(walks: &'w mut Vec<(About, Walk)>, about: About, design: &Design) -> &'w Walk {
+    let known = walks.iter().position(|(of, _)| *of == about);
+    let at = known.unwrap_or_else(|| {
+        walks.push((about, about.walk(design)));
+        walks.len() - 1
+    });
+    &walks[at].1
 }
 
 /// An authority a rule answers to.
@@ -89,53 +101,61 @@ enum Chosen {
     Nobody,
     /// None is chosen, or one that the table does not know.
     Unknown(Gap),
+    /// One that an annex brought, which no built-in rule knows the requirements of.
+    Added(u16, Gap),
 }
 
 impl Chosen {
     const fn position(&self) -> Option<u16> {
         match self {
-            Chosen::Table(at) => Some(*at),
+            Chosen::Table(at) | Chosen::Added(at, _) => Some(*at),
             _ => None,
         }
     }
 }
 
-fn authorities(design: &Design, rule: &Rule) -> Vec<Chosen> {
+fn authorities(ruleset: &Ruleset, design: &Design, rule: &Rule) -> Vec<Chosen> {
     let Some(matter) = rule.card.matter else {
         return vec![Chosen::Practice];
     };
+    let register = ruleset.limits.register();
+    let of = |name: &str, gap: &dyn Fn(String) -> Gap| known(register, rule, (matter, name), gap);
+    if let Some(ids) = ruleset.specified(matter) {
+        let nowhere = |what: String| Gap::of(GapKind::NoAuthority, what, Vec::new());
+        let chosen: Vec<Chosen> = ids.iter().map(|id| of(id, &nowhere)).collect();
+        return if chosen.is_empty() { vec![Chosen::Nobody] } else { chosen };
+    }
     let list = held_to(design, matter);
+    let named = |reference: &Reference| {
+        let at = |what: String| Gap::at(GapKind::NoAuthority, what, reference.seat().origin);
+        of(reference.name(), &at)
+    };
     match list.missing() {
         Some(missing) if missing.kind == MissingKind::None => vec![Chosen::Nobody],
         Some(missing) => {
             let what = format!("no authority is chosen for {}", matter.name());
             vec![Chosen::Unknown(Gap::at(GapKind::NoAuthority, what, missing.origin))]
         }
-        None => list.items().iter().map(|reference| known(matter, reference)).collect(),
+        None => list.items().iter().map(named).collect(),
     }
 }
 
-fn held_to(design: &Design, matter: Matter) -> &List<Reference> {
-    let held = &design.project.held_to;
-    match matter {
-        Matter::Welfare => &held.welfare,
-        Matter::Electrical => &held.electrical,
-        Matter::Guards => &held.guards,
-    }
-}
-
-fn known(matter: Matter, reference: &Reference) -> Chosen {
-    let position = AUTHORITIES.iter().position(|a| a.matter == matter && a.id == reference.name());
-    match position {
-        Some(at) => Chosen::Table(at as u16),
-        None => {
-            let what = format!(
-                "the table of authorities has no rules of \"{}\" for {}",
-                reference.name(),
-                matter.name()
-            );
-            Chosen::Unknown(Gap::at(GapKind::NoAuthority, what, reference.seat().origin))
+/// An authority by its name; `gap` makes a gap of what there is to say where no rule knows it.
+fn known(
+    register: &Register,
+    rule: &Rule,
+    (matter, name): (Matter, &str),
+    gap: &dyn Fn(String) -> Gap,
+) -> Chosen {
+    let of = matter.name();
+    match register.position(matter, name) {
+        None => Chosen::Unknown(gap(format!("the table of authorities has no rules of \"{name}\" for {of}"))),
+        Some(at) if register.is_added(at) && rule.annex.is_none() => {
+            let what =
+                format!("\"{name}\" came with an annex, and this built-in rule does not know what it asks");
+            Chosen::Added(at, gap(what))
         }
+        Some(at) => Chosen::Table(at),
     }
 }
 
@@ -165,19 +185,24 @@ impl Asking<'_, '_> {
                 self.rule.judge.judge(self.book.sheet(self.case(authority)), at)
             }
             Chosen::Nobody => Ok(Check::AllOf(Vec::new())),
-            Chosen::Unknown(gap) => Err(gap.clone().into()),
+            Chosen::Unknown(gap) | Chosen::Added(_, gap) => Err(gap.clone().into()),
         };
         self.answer(Some(at), authority, known)
     }
 
     fn answer(&self, subject: Option<Subject>, authority: &Chosen, known: Known<Check>) -> Answer {
-        let verdict = Verdict::of(self.book, &known);
+        let verdict = Verdict::of(self.book, known);
         let card = &self.rule.card;
         let position = authority.position();
         let design = self.book.design();
-        let key = subject.map_or_else(|| card.about.name().to_owned(), |s| s.key(design));
         let open = matches!(verdict.outcome, Outcome::Short | Outcome::NotAssessed);
-        let variance = if open { covering(design, &card.id, &key, position, self.on) } else { None };
+        let variance = if open && !design.variances.items().is_empty() {
+            let key = subject.map_or_else(|| card.about.name().to_owned(), |s| s.key(design));
+            let named = position.and_then(|at| self.book.register().authority(at)).map(|a| a.id);
+            covering(design, &card.id, &key, named, self.on)
+        } else {
+            None
+        };
         let accepted = variance.is_some_and(|(_, expired)| !expired);
         Answer {
             rule: self.position,

@@ -40,6 +40,8 @@ pub struct Rule {
     pub examples: Vec<Example>,
     /// Where it comes from: the position of its annex, none when it is built in.
     pub annex: Option<u16>,
+    /// Whether its figures look at samples or search so long that a run over many designs may want to leave it out.
+    pub heavy: bool,
     /// Its judgement.
     pub judge: Arc<dyn Judge>,
 }
@@ -60,6 +62,7 @@ impl Rule {
             limits: rule.limits.to_vec(),
             examples: rule.examples.to_vec(),
             annex: None,
+            heavy: false,
             judge: Arc::new(Function(rule.judge)),
         }
     }

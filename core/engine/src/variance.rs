@@ -1,17 +1,15 @@
 //! Which variance covers an answer on a day.
 
 use haulout_model::Design;
-use haulout_register::AUTHORITIES;
 
 /// The variance that names this rule, subject and authority, and whether its last day is past.
 pub(crate) fn covering(
     design: &Design,
     rule: &str,
     subject: &str,
-    authority: Option<u16>,
+    authority: Option<&str>,
     on: &str,
 ) -> Option<(usize, bool)> {
-    let authority = authority.and_then(|at| AUTHORITIES.get(usize::from(at))).map(|a| a.id);
     let names = |variance: &haulout_model::variance::Variance| {
         let same_authority = match variance.authority.words() {
             Some(words) => Some(words) == authority,

@@ -40,7 +40,7 @@ static DISTANCE: Formula<(Length, Length, Length, Length), Length> = Formula {
 };
 
 fn intake(sheet: Sheet<'_>, at: Subject) -> Option<&Intake> {
-    sheet.design().intakes().nth(at.index())
+    sheet.design().intake(at.index()).map(|(_, intake)| intake)
 }
 
 fn known(sheet: Sheet<'_>, at: Subject) -> Known<&Intake> {
@@ -123,8 +123,9 @@ pub static HEAD: Figure<Line<Length>> = Figure {
 
 fn partner<'s>(sheet: Sheet<'s>, own: &Intake) -> Known<&'s Intake> {
     let Some(reference) = own.partner.given() else { return Err(Gap::from(own.partner.missing()).into()) };
-    let found = sheet.design().intakes().find(|i| i.id == reference.name() && i.id != own.id);
-    found.ok_or_else(|| {
+    let design = sheet.design();
+    let found = design.intake_named(reference.name()).and_then(|at| design.intake(at)).map(|(_, i)| i);
+    found.filter(|i| i.id != own.id).ok_or_else(|| {
         let what = format!("there is no other intake \"{}\"", reference.name());
         Gap::at(GapKind::LeadsNowhere, what, reference.seat().origin).into()
     })

@@ -9,10 +9,13 @@ use haulout_document::{Kind, Node, Tree};
 use crate::compound::Reference;
 use crate::design::Design;
 use crate::field::{Missing, MissingKind, Origin, Seat, Standing, State};
+use crate::index::{Index, Names};
 use crate::ledger::Ledger;
 use crate::reader::names;
 use crate::standing_in::{Places, ancestors};
 use crate::stated::{Part, Stated, parts};
+
+mod pointed;
 
 /// What the reader notes on its way: names with the family of kinds they are sought in, and stated numbers.
 #[derive(Debug, Clone, Default)]
@@ -138,6 +141,10 @@ pub struct Directory {
     pub outlines: Vec<String>,
     /// What is to be decided and may yet hold things or names.
     pub awaited: Vec<Awaited>,
+    pub(crate) index: Index,
+    /// The ids and kinds by name.
+    ids_by_name: Names,
+    kinds_by_name: Names,
 }
 
 /// Something to be decided that may yet hold things or names.
@@ -152,15 +159,32 @@ pub struct Awaited {
 impl Directory {
     pub(crate) fn of(tree: &Tree, noted: Noted, design: &Design, places: &Places<'_>) -> Self {
         let ids = ids(tree, places);
-        let outlines = outlines(design, &ids);
+        let kinds = kinds(tree);
         Directory {
-            kinds: kinds(tree),
+            index: Index::of(design),
+            ids_by_name: Names::of(ids.iter().map(Entry::name)),
+            kinds_by_name: Names::of(kinds.iter().map(Entry::name)),
+            kinds,
             references: references(tree, noted.references, places),
             parts: parts(places, noted.numbers, noted.undecided),
             awaited: awaited(tree),
-            outlines,
+            outlines: outlines(design, &ids),
             ids,
         }
+    }
+}
+
+impl Directory {
+    /// Everything with an id, by the id.
+    pub fn with_id<'d>(&'d self, id: &str) -> impl Iterator<Item = &'d Entry> {
+        let found = self.ids_by_name.all(id, |at| self.ids[at].name.as_str());
+        found.map(|at| &self.ids[at])
+    }
+
+    /// Every kind of a name, one a family at most.
+    fn kinds_named<'d>(&'d self, name: &str) -> impl Iterator<Item = &'d Entry> {
+        let found = self.kinds_by_name.all(name, |at| self.kinds[at].name.as_str());
+        found.map(|at| &self.kinds[at])
     }
 }
 
@@ -294,54 +318,6 @@ const LEVELS: &[&str] = &[
     "level",
     "foot",
 ];
-
-impl Design {
-    /// Whether a name leads to something in this file.
-    pub fn leads(&self, pointing: &Pointing) -> bool {
-        let (name, ids, kinds) = (pointing.reference.name(), &self.directory.ids, &self.directory.kinds);
-        match pointing.leads {
-            Leads::Lists(lists) => ids.iter().any(|e| e.name == name && lists.contains(&e.list())),
-            Leads::Outline => self.outline(name).is_some(),
-            Leads::Level => self.level(name).is_some(),
-            Leads::Kind(family) => kinds.iter().any(|e| e.name == name && e.list == family),
-            Leads::Anything => ids.iter().any(|e| e.name == name),
-        }
-    }
-
-    /// The list to be decided in which the thing with this name may yet come to stand.
-    pub fn awaited(&self, pointing: &Pointing) -> Option<Missing> {
-        let lists: &[&str] = match pointing.leads {
-            Leads::Lists(lists) => lists,
-            Leads::Kind(_) => &["kinds"],
-            Leads::Outline | Leads::Level => &["spaces", "pools", "filters"],
-            Leads::Anything => &["spaces", "pools", "animals", "barriers"],
-        };
-        let here = |a: &&Awaited| a.list.is_some_and(|list| lists.contains(&list));
-        self.directory.awaited.iter().find(here).map(|a| a.missing)
-    }
-
-    /// The name nearest to one that leads nowhere, among those that would do in its place.
-    pub fn nearest(&self, pointing: &Pointing) -> Option<String> {
-        let name = pointing.reference.name();
-        let steps = |other: &String| strsim::osa_distance(name, other);
-        self.candidates(pointing.leads).into_iter().min_by_key(steps)
-    }
-
-    fn candidates(&self, leads: Leads) -> Vec<String> {
-        let (ids, kinds) = (self.directory.ids.iter(), self.directory.kinds.iter());
-        let names = |entries: Vec<&Entry>| entries.into_iter().map(|e| e.name.clone()).collect();
-        match leads {
-            Leads::Lists(lists) => names(ids.filter(|e| lists.contains(&e.list())).collect()),
-            Leads::Kind(family) => names(kinds.filter(|e| e.list == family).collect()),
-            Leads::Anything => names(ids.collect()),
-            Leads::Outline => self.directory.outlines.clone(),
-            Leads::Level => ids
-                .flat_map(|e| LEVELS.iter().map(move |level| format!("{}.{level}", e.name)))
-                .filter(|name| self.level(name).is_some())
-                .collect(),
-        }
-    }
-}
 
 #[cfg(test)]
 mod tests {

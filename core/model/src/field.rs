@@ -1,5 +1,6 @@
 //! Fields: a seat in the document, what is known there, and the one exit through the ledger.
 
+use std::hash::{Hash, Hasher};
 use std::marker::PhantomData;
 use std::sync::Arc;
 
@@ -9,7 +10,7 @@ use crate::card::{ChoiceCard, FieldCard};
 use crate::ledger::{ChoiceRoot, Ledger, NumberRoot};
 
 /// Where a root comes from: a node of the document, which of its numbers, and by what detour it is used.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Origin {
     /// The node; for something absent, the nearest node that is there.
     pub node: u32,
@@ -19,6 +20,15 @@ pub struct Origin {
     pub part: u8,
     /// The node that uses it, when the value stands in a kind.
     pub through: Option<u32>,
+}
+
+impl Hash for Origin {
+    /// Nearly every origin has no missing keys: these are not looked through letter by letter.
+    fn hash<H: Hasher>(&self, state: &mut H) {
+        state.write_u64(u64::from(self.node) << 8 | u64::from(self.part));
+        state.write_u64(self.through.map_or(u64::MAX, u64::from));
+        self.tail.iter().filter(|key| !key.is_empty()).for_each(|key| key.hash(state));
+    }
 }
 
 impl Origin {

@@ -55,7 +55,7 @@ macro_rules! named {
 }
 
 macro_rules! inner {
-    ($about:ident, $name:literal, $outer:ident, $inner:ident) => {
+    ($about:ident, $name:literal, $outer:ident, $inner:ident, $at:ident) => {
         Single {
             about: About::$about,
             name: $name,
@@ -64,7 +64,7 @@ macro_rules! inner {
                 let lists = d.$outer.items().iter().filter_map(|o| o.$inner.missing());
                 d.$outer.missing().into_iter().chain(lists).collect()
             },
-            id: |d, at| d.$inner().nth(at).map_or("", |(_, item)| &item.id),
+            id: |d, at| d.$at(at).map_or("", |(_, item)| &item.id),
         }
     };
 }
@@ -83,7 +83,7 @@ pub(crate) static SINGLES: &[Single] = &[
             let lists = d.circuits.items().iter().filter_map(|c| c.intakes.missing());
             d.circuits.missing().into_iter().chain(lists).collect()
         },
-        id: |d, at| d.intakes().nth(at).map_or("", |i| &i.id),
+        id: |d, at| d.intake(at).map_or("", |(_, i)| &i.id),
     },
     single!(Basking, "basking", basking),
     single!(Barrier, "barrier", barriers),
@@ -98,19 +98,19 @@ pub(crate) static SINGLES: &[Single] = &[
         count: |d| d.zones().count(),
         // A pool that states no zones has one depth: only pools can be missing.
         missing: |d| d.pools.missing().into_iter().collect(),
-        id: |d, at| d.zones().nth(at).map_or("", |(_, zone)| &zone.id),
+        id: |d, at| d.zone(at).map_or("", |(_, zone)| &zone.id),
     },
-    inner!(Exit, "exit", pools, exits),
-    inner!(Ledge, "ledge", pools, ledges),
-    inner!(Opening, "opening", pools, openings),
-    inner!(Overflow, "overflow", pools, overflows),
+    inner!(Exit, "exit", pools, exits, exit),
+    inner!(Ledge, "ledge", pools, ledges, ledge),
+    inner!(Opening, "opening", pools, openings, opening),
+    inner!(Overflow, "overflow", pools, overflows, overflow),
     single!(Stream, "stream", streams),
     single!(Filter, "filter", filters),
     single!(Heater, "heater", heaters),
-    inner!(Run, "run", circuits, runs),
-    inner!(Device, "device", circuits, devices),
-    inner!(Return, "return", circuits, returns),
-    inner!(Feed, "feed", animals, feeds),
+    inner!(Run, "run", circuits, runs, run),
+    inner!(Device, "device", circuits, devices, device),
+    inner!(Return, "return", circuits, returns, return_at),
+    inner!(Feed, "feed", animals, feeds, feed),
     single!(Alarm, "alarm", keepers.alarms),
     single!(Stocking, "stocking", start_up.steps),
     single!(Arrival, "arrival", start_up.arrivals),
@@ -215,20 +215,17 @@ pub(crate) static PAIRS: &[Pair] = &[
         related: |_, _, _| true,
         missing: |_| Vec::new(),
     },
-    kept!(ExitGroup, "exit-group", Exit, |d, at| d.exits().nth(at).and_then(|(pool, _)| space_of(d, pool))),
-    kept!(LedgeGroup, "ledge-group", Ledge, |d, at| d
-        .ledges()
-        .nth(at)
-        .and_then(|(pool, _)| space_of(d, pool))),
+    kept!(ExitGroup, "exit-group", Exit, |d, at| d.exit(at).and_then(|(pool, _)| space_of(d, pool))),
+    kept!(LedgeGroup, "ledge-group", Ledge, |d, at| d.ledge(at).and_then(|(pool, _)| space_of(d, pool))),
     kept!(OpeningGroup, "opening-group", Opening, |d, at| {
-        d.openings().nth(at).and_then(|(pool, _)| space_of(d, pool))
+        d.opening(at).and_then(|(pool, _)| space_of(d, pool))
     }),
     kept!(OverflowGroup, "overflow-group", Overflow, |d, at| {
-        d.overflows().nth(at).and_then(|(pool, _)| space_of(d, pool))
+        d.overflow(at).and_then(|(pool, _)| space_of(d, pool))
     }),
     kept!(IntakeGroup, "intake-group", Intake, |d, at| {
-        let pool = d.intakes().nth(at).and_then(|i| i.pool.name());
-        pool.and_then(|name| d.pools.items().iter().find(|p| p.id == name)).and_then(|p| p.space.name())
+        let pool = d.intake(at).and_then(|(_, i)| i.pool.name());
+        pool.and_then(|name| d.pool_named(name)).and_then(|pool| space_of(d, pool))
     }),
     kept!(StreamGroup, "stream-group", Stream, |d, at| d.streams.items()[at].space.name()),
     Pair {

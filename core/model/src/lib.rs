@@ -3,11 +3,13 @@
 //! Numbers, choices and drawings are private: the only way to them is [`Ledger`], which notes where each was read.
 //! The same reading code describes the document ([`describe`]), so that the published schema can be held to it.
 
+mod belonging;
 mod card;
 mod compound;
 mod design;
 mod directory;
 mod field;
+mod index;
 mod kinds;
 mod layout;
 mod ledger;

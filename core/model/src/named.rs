@@ -13,37 +13,38 @@ impl Design {
     }
 
     fn level_of_water(&self, owner: &str, level: &str) -> Option<&Level> {
-        if let Some(pool) = self.pools.items().iter().find(|p| p.id == owner) {
+        if let Some(pool) = self.pool_named(owner).map(|at| &self.pools.items()[at]) {
             return if level == "bed" { Some(&pool.bed) } else { pool.levels.named(level) };
         }
-        if let Some(filter) = self.filters.items().iter().find(|f| f.id == owner) {
+        if let Some(filter) = self.filter_named(owner).map(|at| &self.filters.items()[at]) {
             return filter.level(level);
         }
-        let found = self.returns().find(|(_, r)| r.id == owner).map(|(_, r)| &r.level);
-        found.filter(|_| level == "level")
+        let found = self.return_named(owner).and_then(|at| self.return_at(at));
+        found.map(|(_, r)| &r.level).filter(|_| level == "level")
     }
 
     fn level_of_what_stands(&self, owner: &str, level: &str) -> Option<&Level> {
+        let space = || self.space_named(owner).map(|at| &self.hall.spaces.items()[at]);
         match level {
-            "bed" => self.zones().find(|(_, z)| z.id == owner).map(|(_, z)| &z.bed),
-            "floor" => self.hall.spaces.items().iter().find(|s| s.id == owner).map(|s| &s.floor_level),
-            "bund" => self.hall.spaces.items().iter().find(|s| s.id == owner).map(|s| &s.bund),
+            "bed" => self.zone_named(owner).and_then(|at| self.zone(at)).map(|(_, z)| &z.bed),
+            "floor" => space().map(|s| &s.floor_level),
+            "bund" => space().map(|s| &s.bund),
             "level" => self.surface(owner),
-            "foot" => self.exits().find(|(_, e)| e.id == owner).map(|(_, e)| &e.foot),
+            "foot" => self.exit_named(owner).and_then(|at| self.exit(at)).map(|(_, e)| &e.foot),
             "top" => self.top(owner),
             _ => None,
         }
     }
 
     fn surface(&self, owner: &str) -> Option<&Level> {
-        let site = self.basking.items().iter().find(|b| b.id == owner).map(|b| &b.level);
-        site.or_else(|| self.ledges().find(|(_, l)| l.id == owner).map(|(_, l)| &l.level))
+        let site = self.basking_named(owner).map(|at| &self.basking.items()[at].level);
+        site.or_else(|| self.ledge_named(owner).and_then(|at| self.ledge(at)).map(|(_, l)| &l.level))
     }
 
     fn top(&self, owner: &str) -> Option<&Level> {
-        let feature = self.features.items().iter().find(|f| f.id == owner).map(|f| &f.top);
-        let barrier = || self.barriers.items().iter().find(|b| b.id == owner).map(|b| &b.top);
-        let exit = || self.exits().find(|(_, e)| e.id == owner).map(|(_, e)| &e.top);
+        let feature = self.feature_named(owner).map(|at| &self.features.items()[at].top);
+        let barrier = || self.barrier_named(owner).map(|at| &self.barriers.items()[at].top);
+        let exit = || self.exit_named(owner).and_then(|at| self.exit(at)).map(|(_, e)| &e.top);
         feature.or_else(barrier).or_else(exit)
     }
 
@@ -67,6 +68,16 @@ impl Design {
 
     /// The outline of what has this id; the first of [`Design::outlines`].
     pub fn outline(&self, name: &str) -> Option<&ShapeField> {
-        self.outlines().find(|(id, _)| *id == name).map(|(_, outline)| outline)
+        if name == "hall" {
+            return Some(&self.hall.outline);
+        }
+        let space = self.space_named(name).map(|at| &self.hall.spaces.items()[at].outline);
+        let pool = || self.pool_named(name).map(|at| &self.pools.items()[at].outline);
+        let zone = || self.zone_named(name).and_then(|at| self.zone(at)).map(|(_, z)| &z.outline);
+        let filter = || self.filter_named(name).map(|at| &self.filters.items()[at].outline);
+        let site = || self.basking_named(name).map(|at| &self.basking.items()[at].outline);
+        let feature = || self.feature_named(name).map(|at| &self.features.items()[at].outline);
+        let ledge = || self.ledge_named(name).and_then(|at| self.ledge(at)).map(|(_, l)| &l.outline);
+        space.or_else(pool).or_else(zone).or_else(filter).or_else(site).or_else(feature).or_else(ledge)
     }
 }

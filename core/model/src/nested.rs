@@ -77,6 +77,6 @@ impl Design {
 
     /// The circuit an intake belongs to, by the intake's position in the order of the file.
     pub fn circuit_of_intake(&self, intake: usize) -> Option<usize> {
-        self.of_circuits(|c| c.intakes.items()).nth(intake).map(|(circuit, _)| circuit)
+        self.intake(intake).map(|(circuit, _)| circuit)
     }
 }

@@ -111,12 +111,13 @@ impl About {
         whole.chain(SINGLES.iter().map(|s| s.about)).chain(PAIRS.iter().map(|p| p.about))
     }
 
+    /// The tables stand in the order of the kinds, the whole before them.
     fn single(self) -> Option<&'static Single> {
-        SINGLES.iter().find(|s| s.about == self)
+        SINGLES.get((self as usize).wrapping_sub(1))
     }
 
     fn pair(self) -> Option<&'static Pair> {
-        PAIRS.iter().find(|p| p.about == self)
+        PAIRS.get((self as usize).wrapping_sub(1 + SINGLES.len()))
     }
 
     /// The word for it, as on a script's card and in a subject's key.
@@ -133,6 +134,15 @@ impl About {
     pub fn holds(self, part: About) -> bool {
         let pair = self.pair().is_some_and(|p| p.first == part || p.second == part);
         part == About::Whole || self == part || pair
+    }
+
+    /// The subject of this kind made of the things at two positions, where they belong together.
+    pub fn of_two(self, design: &Design, first: usize, second: usize) -> Option<Subject> {
+        let pair = self.pair()?;
+        let there = |about: About, at| about.single().is_some_and(|s| at < (s.count)(design));
+        let both = there(pair.first, first) && there(pair.second, second);
+        let subject = Subject { about: self, a: first as u16, b: second as u16 };
+        (both && (pair.related)(design, first, second)).then_some(subject)
     }
 
     /// The subjects of this kind.
@@ -198,6 +208,11 @@ impl Subject {
         (pair.first == part || pair.second == part).then(|| Subject::nth(part, usize::from(index)))
     }
 
+    /// The subject as one number; different subjects have different ones.
+    pub const fn packed(self) -> u64 {
+        (self.about as u64) << 32 | (self.a as u64) << 16 | self.b as u64
+    }
+
     /// Its position in the list of its kind.
     pub const fn index(self) -> usize {
         self.a as usize
@@ -227,5 +242,18 @@ impl Subject {
             }
             None => "whole".to_owned(),
         }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{About, PAIRS, SINGLES};
+
+    #[test]
+    fn the_tables_stand_in_the_order_of_the_kinds() {
+        assert!(SINGLES.iter().all(|s| s.about.single().is_some_and(|found| found.about == s.about)));
+        assert!(PAIRS.iter().all(|p| p.about.pair().is_some_and(|found| found.about == p.about)));
+        assert!(About::Whole.single().is_none() && About::Whole.pair().is_none());
+        assert!(PAIRS.iter().all(|p| p.about.single().is_none()));
     }
 }

@@ -5,12 +5,21 @@ use crate::Unit;
 /// Most digits that are printed: what tells two f64 apart.
 const MOST_DIGITS: u32 = 17;
 
+/// Beyond this a number is printed with a power of ten.
+const COUNTED: f64 = 1e7;
+
 /// A value in SI, in a unit, with so many significant digits (1 to 17).
 ///
 /// Plain decimals from 1e-4 to 1e7, otherwise "1.2e-7". Trailing zeros are digits and are kept. The decimal
 /// expansion of the f64 itself is rounded, so that a tie is a tie of the stored number and goes to the even digit.
+///
+/// A whole number without a unit is a count, or as good as one, and needs no decimals.
 pub fn print(si: f64, unit: &Unit, digits: u32) -> String {
-    with_symbol(significant(unit.of_si(si), digits), unit)
+    let value = unit.of_si(si);
+    if unit.symbol.is_empty() && value.fract() == 0.0 && value.abs() < COUNTED {
+        return without_minus_zero(format!("{value:.0}"));
+    }
+    with_symbol(significant(value, digits), unit)
 }
 
 /// A value in SI, in a unit, with so many decimals (0 to 17).
@@ -88,6 +97,8 @@ mod tests {
         assert_eq!(shown(0.65, "%", 2), "65 %");
         assert_eq!(shown(123_456.0, "m", 2), "120000 m");
         assert_eq!(shown(0.25, "", 2), "0.25");
+        assert_eq!(shown(4.0, "", 3), "4");
+        assert_eq!(shown(4.004, "", 3), "4.00");
         assert_eq!(shown(1.2e-7, "m", 2), "1.2e-7 m");
         assert_eq!(shown(0.0001, "m", 1), "0.0001 m");
         assert_eq!(shown(1.0e7, "m", 2), "1.0e7 m");

@@ -121,7 +121,8 @@ pub static BASKERS: &[Bask] = &[
 impl Species {
     /// How it basks, where somebody has written it down.
     pub fn bask(&self) -> Option<&'static Bask> {
-        BASKERS.iter().find(|b| b.key == self.key)
+        let own = self.own.and_then(|own| own.bask.as_ref());
+        own.or_else(|| BASKERS.iter().find(|b| b.key == self.key))
     }
 }
 

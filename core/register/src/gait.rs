@@ -47,7 +47,8 @@ pub static GAITS: &[Gait] = &[
 impl Species {
     /// How it gets about in water, where somebody has written it down.
     pub fn gait(&self) -> Option<&'static Gait> {
-        GAITS.iter().find(|g| g.key == self.key)
+        let own = self.own.and_then(|own| own.gait.as_ref());
+        own.or_else(|| GAITS.iter().find(|g| g.key == self.key))
     }
 }
 

@@ -18,6 +18,24 @@ pub enum Build {
     Crocodilian,
 }
 
+impl Build {
+    /// All of them with their words, in the order of their numbers.
+    pub const WORDS: &'static [(&'static str, Build)] = &[
+        ("turtle", Build::Turtle),
+        ("lizard", Build::Lizard),
+        ("snake", Build::Snake),
+        ("crocodilian", Build::Crocodilian),
+    ];
+
+    /// The build of a number; what is no build counts as a lizard, which is the hardest to keep in by a wall.
+    pub(crate) fn of(number: f64) -> Self {
+        Self::WORDS
+            .iter()
+            .find(|(_, build)| *build as u8 as f64 == number)
+            .map_or(Build::Lizard, |(_, build)| *build)
+    }
+}
+
 /// The habits of one species; yes is 1, no is 0.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Habit {
@@ -126,7 +144,8 @@ pub static HABITS: &[Habit] = &[
 impl Species {
     /// Its habits, where somebody has written them down.
     pub fn habit(&self) -> Option<&'static Habit> {
-        HABITS.iter().find(|h| h.key == self.key)
+        let own = self.own.and_then(|own| own.habit.as_ref());
+        own.or_else(|| HABITS.iter().find(|h| h.key == self.key))
     }
 }
 

@@ -3,13 +3,17 @@
 mod authority;
 mod basking;
 mod gait;
+mod given;
 mod habit;
+mod house;
 mod species;
 mod value;
 
 pub use authority::{AUTHORITIES, Authority, Matter};
 pub use basking::{BASKERS, Bask};
 pub use gait::{GAITS, Gait};
+pub use given::Own;
 pub use habit::{Build, HABITS, Habit};
+pub use house::Register;
 pub use species::{SPECIES, Species, TRAITS, Trait, find, nearest};
 pub use value::Value;

@@ -2,6 +2,7 @@
 
 use haulout_quantity::Basis::{Published, Recalled, Reported};
 
+use crate::given::Own;
 use crate::value::Value;
 
 /// A species and what is known of it.
@@ -19,6 +20,8 @@ pub struct Species {
     pub water_low: Option<Value>,
     /// Highest water temperature in the warm season.
     pub water_high: Option<Value>,
+    /// What a house annex gave in the place of rows of the other tables.
+    pub own: Option<&'static Own>,
 }
 
 /// A value every species may have, by the name scripts and pages use.
@@ -67,7 +70,12 @@ const fn turtle(
     length: Value,
     band: (Option<Value>, Option<Value>),
 ) -> Species {
-    Species { key, latin, common, body_length: Some(length), water_low: band.0, water_high: band.1 }
+    Species {
+        body_length: Some(length),
+        water_low: band.0,
+        water_high: band.1,
+        ..Species::new(key, latin, common)
+    }
 }
 
 const fn carapace(metres: f64, source: &'static str) -> Value {
@@ -85,7 +93,7 @@ const fn long(
     common: &'static str,
     body_length: Option<Value>,
 ) -> Species {
-    Species { key, latin, common, body_length, water_low: None, water_high: None }
+    Species { body_length, ..Species::new(key, latin, common) }
 }
 
 /// The species the program knows.
@@ -170,6 +178,7 @@ pub static SPECIES: &[Species] = &[
             Recalled,
             "keepers' usage, from memory",
         )),
+        own: None,
     },
     Species {
         key: "chelodina-longicollis",
@@ -178,6 +187,7 @@ pub static SPECIES: &[Species] = &[
         body_length: Some(carapace(0.282, REPTTRAITS)),
         water_low: None,
         water_high: None,
+        own: None,
     },
     long(
         "physignathus-cocincinus",
@@ -330,11 +340,38 @@ pub fn find(name: &str) -> Option<&'static Species> {
 /// The key nearest to a name that is not known.
 pub fn nearest(name: &str) -> &'static str {
     let wanted = name.to_lowercase();
-    let distance = |s: &&Species| {
-        strsim::damerau_levenshtein(&wanted, s.key)
-            .min(strsim::damerau_levenshtein(&wanted, &s.latin.to_lowercase()))
-    };
-    SPECIES.iter().min_by_key(distance).map_or("", |s| s.key)
+    let mut found = (usize::MAX, "");
+    for species in SPECIES {
+        for name in [species.key, &species.latin.to_lowercase()] {
+            // A name that has other letters altogether need not be compared letter by letter.
+            if letters_apart(&wanted, name) < found.0 {
+                let apart = strsim::damerau_levenshtein(&wanted, name);
+                found = if apart < found.0 { (apart, species.key) } else { found };
+            }
+        }
+    }
+    found.1
+}
+
+/// Steps from a name in lower case to the key or the Latin name, whichever is nearer.
+pub(crate) fn distance(wanted: &str, species: &Species) -> usize {
+    strsim::damerau_levenshtein(wanted, species.key)
+        .min(strsim::damerau_levenshtein(wanted, &species.latin.to_lowercase()))
+}
+
+/// How many letters one name has that the other has not, whatever their order: no fewer steps lead from one to the other.
+fn letters_apart(one: &str, other: &str) -> usize {
+    let mut counts = [0_i16; 256];
+    one.bytes().for_each(|letter| counts[usize::from(letter)] += 1);
+    other.bytes().for_each(|letter| counts[usize::from(letter)] -= 1);
+    let (more, fewer) =
+        counts.iter().fold((0_i16, 0_i16), |(more, fewer), n| (more + n.max(&0), fewer - n.min(&0)));
+    // Letters beyond ASCII are several bytes; a step may change four at once.
+    usize::from(more.max(fewer).unsigned_abs()).div_ceil(if one.is_ascii() && other.is_ascii() {
+        1
+    } else {
+        4
+    })
 }
 
 #[cfg(test)]

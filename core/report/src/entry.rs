@@ -8,7 +8,7 @@ use crate::page::Subject;
 use crate::snag::Snag;
 use crate::source::Text;
 use crate::spoken::written;
-use crate::told::Told;
+use crate::told::{Root, Told};
 
 /// The entry of a shortfall.
 pub(crate) fn snag<'p>(subject: &Subject<'p>, told: &Told) -> Snag<'p> {
@@ -44,6 +44,7 @@ pub(crate) fn rows(subject: &Subject<'_>, told: &Told) -> Vec<(&'static str, Str
     rows.extend(told.gaps.iter().map(|gap| ("found", gap.what.clone())));
     rows.extend(weakest(told).map(|text| ("rests", text)));
     rows.extend(proof(told).map(|text| ("prove", text)));
+    rows.extend(house(subject, told).map(|text| ("annex", text)));
     rows.push(("cure", card.manual.cure.to_string()));
     rows.extend(card.caution.as_ref().map(|caution| ("caution", caution.to_string())));
     if told.variance.is_some_and(|(_, expired)| expired) {
@@ -52,6 +53,17 @@ pub(crate) fn rows(subject: &Subject<'_>, told: &Told) -> Vec<(&'static str, Str
     let owed = if told.owed { String::new() } else { format!(", owed from the {} stage", card.stage.name()) };
     rows.push(("rule", format!("{} ({}{owed}) at {}", card.id, card.demand.name(), told.subject)));
     rows
+}
+
+/// The values and limits behind an answer that came from an annex, each with its name.
+fn house(subject: &Subject<'_>, told: &Told) -> Option<String> {
+    let from = |root: &Root| {
+        let annex = root.annex.map(|by| subject.ruleset.annex_name(Some(by)))?;
+        Some(format!("{} {} from {annex}", root.what, root.value))
+    };
+    let mut found: Vec<String> = told.roots.iter().filter_map(from).collect();
+    found.dedup();
+    (!found.is_empty()).then(|| found.join("; "))
 }
 
 /// The subject with the states it was judged in, and whether it counts yet.

@@ -1,11 +1,12 @@
 //! The machine formats: `review`, `sheet` and `rulebook` as JSON.
 
 use haulout_document::Problem;
-use haulout_engine::{Rule, Ruleset};
+use haulout_engine::{Overridden, Rule, Ruleset};
 use haulout_place::{Pointer, Span};
-use haulout_quantity::{Basis, unit};
+use haulout_quantity::Basis;
 use serde_json::{Value, json};
 
+use crate::annexed::{annexed_json, specification};
 use crate::figured::Figured;
 use crate::numbers::rounded;
 use crate::place::Place;
@@ -20,6 +21,8 @@ pub struct Reviewed<'r> {
     pub digest: String,
     /// The stage it was held to.
     pub stage: Option<&'static str>,
+    /// What it says and was overridden.
+    pub overridden: Vec<Overridden>,
     /// The text as far as it was read; none when the file could not be read at all.
     pub text: Option<Written<'r>>,
     /// Problems of the document; with any there are no answers.
@@ -54,25 +57,13 @@ pub fn review(run: &Run<'_>, designs: &[Reviewed<'_>]) -> Value {
 }
 
 fn ruleset(run: &Run<'_>) -> Value {
-    let annexes = run.ruleset.annexes.iter();
-    let loosened = run.ruleset.loosened.iter();
-    let limits = run.ruleset.rules.iter().flat_map(|r| r.limits.iter()).filter_map(|limit| {
-        let value = run.ruleset.limits.value(limit);
-        let annex = run.ruleset.annexes.get(usize::from(value.by?))?;
-        let unit = unit(limit.unit)?;
-        Some(json!({
-            "rule": limit.rule, "limit": limit.name, "row": limit.row,
-            "value": rounded(unit.of_si(value.value)), "unit": unit.symbol, "annex": annex.name,
-        }))
-    });
-    json!({
-        "digest": run.digest,
-        "annexes": annexes.map(|a| json!({ "name": a.name, "version": a.version, "digest": a.digest })).collect::<Vec<_>>(),
-        "loosened": loosened.map(|l| json!({
-            "rule": l.rule, "limit": l.limit, "from": rounded(l.from), "to": rounded(l.to), "reason": l.reason, "annex": l.annex,
-        })).collect::<Vec<_>>(),
-        "limits": limits.collect::<Vec<_>>(),
-    })
+    let mut whole = json!({ "digest": run.digest });
+    let annexed = annexed_json(run.ruleset);
+    for (key, value) in annexed.as_object().into_iter().flatten() {
+        whole[key.as_str()] = value.clone();
+    }
+    whole["specification"] = specification(run.ruleset);
+    whole
 }
 
 /// One design of the list.
@@ -81,6 +72,9 @@ pub fn design(ruleset: &Ruleset, design: &Reviewed<'_>) -> Value {
         "file": design.file,
         "digest": design.digest,
         "stage": design.stage,
+        "overridden": design.overridden.iter().map(|o| json!({
+            "what": o.what, "from": o.from, "to": o.to, "by": o.by,
+        })).collect::<Vec<_>>(),
         "problems": design.problems.iter().map(|p| problem(design.text, p)).collect::<Vec<_>>(),
         "answers": design.answers.iter().map(|a| answer(ruleset, a)).collect::<Vec<_>>(),
     })
@@ -138,6 +132,7 @@ fn answer(ruleset: &Ruleset, told: &Told) -> Value {
         "places": told.places.iter().map(place).collect::<Vec<_>>(),
         "roots": told.roots.iter().map(|r| json!({
             "kind": r.kind, "what": r.what, "value": r.value, "basis": r.basis.name(), "source": r.source,
+            "annex": r.annex.map(|by| ruleset.annex_name(Some(by))),
         })).collect::<Vec<_>>(),
         "gaps": told.gaps.iter().map(|g| json!({
             "kind": g.kind, "what": g.what, "places": g.places.iter().map(place).collect::<Vec<_>>(),

@@ -3,7 +3,6 @@
 use haulout_document::Tree;
 use haulout_engine::{Options, Ruleset, review};
 use haulout_model::Role;
-use haulout_register::AUTHORITIES;
 use haulout_sheet::{Book, LineId, Made, Roots, Substitution};
 
 use crate::page::Subject;
@@ -46,6 +45,7 @@ pub(crate) fn strongest(subject: &Subject<'_>, told: &Told) -> Option<Place> {
     let alone = Ruleset {
         rules: vec![subject.ruleset.rules[told.rule].clone()],
         limits: subject.ruleset.limits.clone(),
+        specification: subject.ruleset.specification.clone(),
         ..Ruleset::default()
     };
     let mut levers: Vec<&Lever> = told.levers.iter().collect();
@@ -73,7 +73,7 @@ fn margin(subject: &Subject<'_>, alone: &Ruleset, told: &Told, changed: &[Substi
     let options = Options { stage: None, on: subject.on.to_owned() };
     let again = review(subject.design, alone, changed, &options);
     let same = again.answers.iter().find(|answer| {
-        let authority = answer.authority.and_then(|at| AUTHORITIES.get(usize::from(at))).map(|a| a.id);
+        let authority = answer.authority.and_then(|at| again.book.register().authority(at)).map(|a| a.id);
         authority == told.authority && answer.subject.is_some_and(|s| s.key(subject.design) == told.subject)
     });
     same.and_then(|answer| answer.margin)

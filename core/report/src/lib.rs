@@ -1,5 +1,6 @@
 //! Answers and documents made into what people and programs read. Plain data in, text out.
 
+mod annexed;
 pub mod drawing;
 mod entry;
 mod figured;
@@ -23,6 +24,7 @@ mod units;
 mod working;
 mod wrap;
 
+pub use annexed::{annexed_json, annexed_page};
 pub use figured::{Figured, figured};
 pub use lever::Lever;
 pub use manual::{manual_page, rule_list, sheet_page};

@@ -2,7 +2,7 @@
 
 use std::fmt::Write;
 
-use haulout_engine::Rule;
+use haulout_engine::{Rule, Ruleset};
 use haulout_quantity::{print, unit};
 
 use crate::figured::Figured;
@@ -26,8 +26,8 @@ pub fn rule_list(rules: &[Rule], width: usize) -> String {
     out
 }
 
-/// The manual page of a rule.
-pub fn manual_page(rule: &Rule, width: usize) -> String {
+/// The manual page of a rule, its limits as the ruleset has them.
+pub fn manual_page(ruleset: &Ruleset, rule: &Rule, width: usize) -> String {
     let card = &rule.card;
     let mut out = format!("{}\n\n", card.id);
     let heading = format!("{}, {}, guards {}", card.chapter, card.demand.name(), card.consequence.name());
@@ -50,7 +50,14 @@ pub fn manual_page(rule: &Rule, width: usize) -> String {
         out.push_str(&row(word, text, INDENT, width));
     }
     for limit in &rule.limits {
-        let value = unit(limit.unit).map_or_else(String::new, |u| print(limit.value, u, 4));
+        let said = |si: f64| unit(limit.unit).map_or_else(String::new, |u| print(si, u, 4));
+        let now = ruleset.limits.value(limit);
+        let value = match now.by {
+            None => said(now.value),
+            by => {
+                format!("{} instead of {}, by {}", said(now.value), said(limit.value), ruleset.annex_name(by))
+            }
+        };
         let of = if limit.row.is_empty() { String::new() } else { format!(" ({})", limit.row) };
         let text = format!("{}{of} {value}; {}; {}", limit.what, limit.basis.name(), limit.source);
         out.push_str(&row("limit", &text, INDENT, width));

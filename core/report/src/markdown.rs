@@ -5,6 +5,7 @@ use std::fmt::Write;
 use haulout_document::Problem;
 use haulout_engine::Outcome;
 
+use crate::annexed::{self, overridden};
 use crate::entry::rows;
 use crate::lever::strongest;
 use crate::page::{Subject, held_to, ranked, title};
@@ -19,6 +20,9 @@ pub fn markdown(subject: &Subject<'_>) -> String {
     line(&mut out, &format!("Screening result of {}, reviewed on {}.", code(subject.file), subject.on));
     line(&mut out, &format!("{}.", text(&sentence(&held_to(subject)))));
     line(&mut out, &format!("**{}.**", text(&sentence(&status(subject)))));
+    let run = overridden(subject).into_iter().chain(annexed::rows(subject.ruleset));
+    let run = run.map(|(word, said)| vec![text(word), text(&said)]).collect();
+    table(&mut out, "Annexes and specification", &["", "what"], run);
     short(&mut out, subject);
     schedule(&mut out, subject);
     let waits = waiting(subject).into_iter().map(|w| vec![text(&(w.place + &w.why)), w.checks.to_string()]);

@@ -6,9 +6,9 @@ use haulout_document::{Problem, Tree};
 use haulout_engine::{Consequence, Demand, Outcome, Ruleset};
 use haulout_model::Design;
 use haulout_place::Span;
-use haulout_register::AUTHORITIES;
 use miette::ReportHandler;
 
+use crate::annexed;
 use crate::entry::snag;
 use crate::handler::List;
 use crate::schedule::schedule;
@@ -47,6 +47,8 @@ pub struct Subject<'p> {
 /// The page.
 pub fn page(subject: &Subject<'_>, layout: Layout) -> String {
     let mut out = heading(subject, layout);
+    out.push_str(&annexed::lines(&annexed::overridden(subject), layout.width));
+    out.push_str(&annexed::lines(&annexed::rows(subject.ruleset), layout.width));
     let short = ranked(subject.ruleset, subject.answers);
     let mut group: Option<Consequence> = None;
     for (at, told) in short.iter().enumerate() {
@@ -74,9 +76,18 @@ pub(crate) fn ranked<'a>(ruleset: &Ruleset, answers: &'a [Told]) -> Vec<&'a Told
 
 /// The page of a document that could not be reviewed.
 pub fn problem_page(file: &str, text: Written<'_>, problems: &[Problem], layout: Layout) -> String {
+    in_the_way(file, "not reviewed", (text, problems), layout)
+}
+
+/// The page of a file of an annex, or of a specification, that cannot be used.
+pub fn fault_page(file: &str, text: Written<'_>, problems: &[Problem], layout: Layout) -> String {
+    in_the_way(file, "not used", (text, problems), layout)
+}
+
+fn in_the_way(file: &str, not: &str, (text, problems): (Written<'_>, &[Problem]), layout: Layout) -> String {
     let count = problems.len();
     let things = if count == 1 { "one thing stands" } else { "these things stand" };
-    let mut out = format!("{file}: not reviewed, {things} in the way\n\n");
+    let mut out = format!("{file}: {not}, {things} in the way\n\n");
     for (at, problem) in problems.iter().enumerate() {
         let list = List { number: at + 1, width: layout.width, colour: layout.colour };
         let source = text.source();
@@ -116,7 +127,9 @@ pub(crate) fn title(subject: &Subject<'_>) -> String {
 
 /// The authorities the design is held to.
 pub(crate) fn held_to(subject: &Subject<'_>) -> String {
-    let held: Vec<&str> = AUTHORITIES.iter().filter(|a| is_held(subject, a.id)).map(|a| a.title).collect();
+    let chosen = subject.ruleset.held_to(subject.design);
+    let known = subject.ruleset.limits.register().authorities();
+    let held: Vec<&str> = known.filter(|a| chosen.iter().any(|id| id == a.id)).map(|a| a.title).collect();
     if held.is_empty() {
         "held to: practice only; no authority is chosen".to_owned()
     } else {
@@ -134,11 +147,6 @@ fn heading(subject: &Subject<'_>, layout: Layout) -> String {
         format!("{}\n{right}\n", wrap(&left, layout.width).join("\n"))
     };
     format!("{first}{}\n{}\n\n", wrap(&held_to(subject), layout.width).join("\n"), subject.file)
-}
-
-fn is_held(subject: &Subject<'_>, id: &str) -> bool {
-    let held = &subject.design.project.held_to;
-    [&held.welfare, &held.electrical, &held.guards].iter().any(|l| l.items().iter().any(|r| r.name() == id))
 }
 
 /// Gravest first, required before recommended, owed before not yet owed, furthest short first.

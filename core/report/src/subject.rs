@@ -2,6 +2,7 @@
 
 use haulout_model::animal::Group;
 use haulout_model::{About, Design, Subject};
+use haulout_register::Register;
 use haulout_sheet::{Book, LineId, Made, Roots};
 
 /// The times of life that cards and register values name, as a reader is told of them.
@@ -24,7 +25,12 @@ fn what(book: &Book<'_>, line: LineId) -> Option<&'static str> {
 }
 
 /// A subject told; with none, the kind of subject there is none of.
-pub(crate) fn named(design: &Design, about: About, subject: Option<Subject>, sizes: &[&str]) -> String {
+pub(crate) fn named(
+    (design, register): (&Design, &Register),
+    about: About,
+    subject: Option<Subject>,
+    sizes: &[&str],
+) -> String {
     let Some(subject) = subject else {
         return format!("no {}", about.name().replace("item", "electrical item").replace('-', " with "));
     };
@@ -33,7 +39,7 @@ pub(crate) fn named(design: &Design, about: About, subject: Option<Subject>, siz
     match (about, parts.as_slice()) {
         (About::Whole, _) => "the whole design".to_owned(),
         (About::PoolPair, [first, second]) => format!("pools {} and {}", id(first), id(second)),
-        _ => parts.iter().map(|part| one(design, part, sizes)).collect::<Vec<_>>().join(" · "),
+        _ => parts.iter().map(|part| one((design, register), part, sizes)).collect::<Vec<_>>().join(" · "),
     }
 }
 
@@ -42,11 +48,11 @@ fn id(key: &str) -> &str {
     key.split_once(':').map_or(key, |(_, id)| id)
 }
 
-fn one(design: &Design, key: &str, sizes: &[&str]) -> String {
+fn one((design, register): (&Design, &Register), key: &str, sizes: &[&str]) -> String {
     let Some((kind, id)) = key.split_once(':') else { return key.to_owned() };
     match kind {
         "group" => match design.animals.items().iter().find(|group| group.id == id) {
-            Some(group) => animals(design, group, sizes),
+            Some(group) => animals((design, register), group, sizes),
             None => format!("group {id}"),
         },
         "item" => format!("electrical item {id}"),
@@ -61,10 +67,10 @@ fn one(design: &Design, key: &str, sizes: &[&str]) -> String {
 }
 
 /// The group by its species and the size that was judged; by its id too where two groups are of one species.
-fn animals(design: &Design, group: &Group, sizes: &[&str]) -> String {
+fn animals((design, register): (&Design, &Register), group: &Group, sizes: &[&str]) -> String {
     let species = |group: &Group| group.species.words().map(str::to_owned);
     let alike = design.animals.items().iter().filter(|other| species(other) == species(group)).count();
-    let known = group.species.words().and_then(haulout_register::find);
+    let known = group.species.words().and_then(|name| register.find(name));
     let name = match (known, group.species.words()) {
         (Some(species), _) => plural(species.common),
         (None, Some(latin)) => latin.to_owned(),
@@ -101,15 +107,26 @@ mod tests {
 
     fn told(design: &Design, at: usize, sizes: &[&str]) -> String {
         let subject = About::PoolGroup.walk(design).subjects[at];
-        named(design, About::PoolGroup, Some(subject), sizes)
+        named((design, &haulout_register::Register::default()), About::PoolGroup, Some(subject), sizes)
     }
 
     #[test]
     fn animals_are_named_by_their_species_and_size() {
         let one = design(r#"{ "id": "a", "species": "emys-orbicularis", "spaces": ["bay"] }"#);
         assert_eq!(told(&one, 0, &["full-grown"]), "pool main · European pond turtles, full-grown");
-        assert_eq!(named(&one, About::Pool, Some(Subject::nth(About::Pool, 0)), &[]), "pool main");
-        assert_eq!(named(&one, About::Circuit, None, &[]), "no circuit");
+        assert_eq!(
+            named(
+                (&one, &haulout_register::Register::default()),
+                About::Pool,
+                Some(Subject::nth(About::Pool, 0)),
+                &[]
+            ),
+            "pool main"
+        );
+        assert_eq!(
+            named((&one, &haulout_register::Register::default()), About::Circuit, None, &[]),
+            "no circuit"
+        );
     }
 
     #[test]

@@ -4,7 +4,6 @@ use haulout_document::Tree;
 use haulout_engine::{Answer, Deciding, Outcome, Review, Side};
 use haulout_model::{Role, Standing};
 use haulout_quantity::{Basis, Dimension, System, Unit, print};
-use haulout_register::AUTHORITIES;
 use haulout_sheet::{Book, Case, LineId, Made, Roots};
 
 use crate::lever::{Lever, levers};
@@ -27,6 +26,8 @@ pub struct Root {
     pub source: &'static str,
     /// How well it is known.
     pub basis: Basis,
+    /// Position of the annex it came from; none when it is built in.
+    pub annex: Option<u16>,
 }
 
 /// A gap told.
@@ -143,8 +144,8 @@ fn one(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
     Told {
         rule: answer.rule,
         subject: answer.subject.map_or_else(|| card.about.name().to_owned(), |s| s.key(book.design())),
-        named: named(book.design(), card.about, answer.subject, &sizes(book, &deciding)),
-        authority: answer.authority.and_then(|at| AUTHORITIES.get(usize::from(at))).map(|a| a.id),
+        named: named((book.design(), book.register()), card.about, answer.subject, &sizes(book, &deciding)),
+        authority: answer.authority.and_then(|at| book.register().authority(at)).map(|a| a.id),
         case: answer.case,
         outcome: answer.outcome,
         owed: answer.owed,
@@ -254,14 +255,16 @@ fn printed(unit: &'static Unit, (have, low, high): (f64, Option<f64>, Option<f64
 fn roots(book: &Book<'_>, lines: &[LineId], spoken: System) -> Vec<Root> {
     let one = |line: LineId| {
         let record = book.record(line).clone();
-        let (kind, what, source, basis) = match record.made {
-            Made::Register(value, _) => ("register", value.what, value.source, value.basis),
-            Made::Default(_, card, default) => ("default", card.what, default.source, default.basis),
-            Made::Limit(limit, _) => ("limit", limit.what, limit.source, limit.basis),
+        let (kind, what, source, basis, annex) = match record.made {
+            Made::Register(value, _) => {
+                ("register", value.what, value.source, value.basis, book.register().annex_of(value))
+            }
+            Made::Default(_, card, default) => ("default", card.what, default.source, default.basis, None),
+            Made::Limit(limit, value) => ("limit", limit.what, limit.source, limit.basis, value.by),
             Made::Stated { .. } | Made::Worked(_) => return None,
         };
         let value = print(record.datum.number()?, unit_of(book, line, spoken), DIGITS);
-        Some(Root { kind, what, value, source, basis })
+        Some(Root { kind, what, value, source, basis, annex })
     };
     let mut found: Vec<Root> = Vec::new();
     for root in Roots::of(book, lines).0.into_iter().filter_map(one) {

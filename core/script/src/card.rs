@@ -10,6 +10,7 @@ use serde_json::{Map, Value};
 use crate::fault::{ScriptFault, nearest};
 use crate::head::Head;
 use crate::limit::LimitEntry;
+use crate::slip::slip;
 
 /// The card as written.
 #[derive(Debug, Deserialize)]
@@ -33,6 +34,8 @@ pub(crate) struct ScriptCard {
     pub(crate) register: Vec<String>,
     #[serde(default)]
     pub(crate) limits: Vec<LimitEntry>,
+    #[serde(default)]
+    pub(crate) each: Vec<String>,
     pub(crate) examples: Vec<ExampleEntry>,
 }
 
@@ -164,14 +167,7 @@ fn words(text: &str) -> Words {
 
 /// Reads the card out of a head.
 pub(crate) fn read(head: &Head<'_>) -> Result<ScriptCard, ScriptFault> {
-    serde_json::from_str(head.json).map_err(|error| {
-        let at = head.place_at(error.line(), error.column());
-        let told = error.to_string();
-        // The library counts lines from the comment on; the span says it better.
-        let told = told.split(" at line ").next().unwrap_or(&told).to_owned();
-        let hint = if error.is_eof() { " (\"*/\" ends the card, also inside a string)" } else { "" };
-        ScriptFault::new(at, format!("the card cannot be read: {told}{hint}"))
-    })
+    serde_json::from_str(head.json).map_err(|error| slip(head, &error))
 }
 
 impl ScriptCard {

@@ -43,7 +43,9 @@ fn rule(card: Card, script: &ScriptCard, roots: Roots, tape: &Tape, answer: usiz
         limits: roots.limits.clone(),
         examples: script.examples.iter().map(card::ExampleEntry::example).collect(),
         annex: None,
-        judge: Arc::new(Plan::new(roots.figures, roots.register, roots.limits, tape, answer)),
+        // A script may ask for any figure of the catalogue; what it costs is its writer's choice.
+        heavy: false,
+        judge: Arc::new(Plan::new(roots, tape, answer)),
     }
 }
 

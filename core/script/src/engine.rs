@@ -4,6 +4,7 @@ use rhai::packages::{ArithmeticPackage, BasicIteratorPackage, LogicPackage, Pack
 use rhai::{Dynamic, Engine, FLOAT, INT, OptimizationLevel};
 
 use crate::answer::Answer;
+use crate::list::List;
 use crate::subject::Asked;
 use crate::value::{Given, Value};
 
@@ -73,6 +74,8 @@ pub(crate) fn engine() -> Engine {
     crate::value::register(&mut engine);
     crate::answer::register(&mut engine);
     crate::subject::register(&mut engine);
+    crate::list::register(&mut engine);
+    crate::named::register(&mut engine);
     refuse_comparisons::<Value>(
         &mut engine,
         "values are not compared in a script, the engine does that: answer with at_least, at_most or within, or take min or max",
@@ -84,6 +87,10 @@ pub(crate) fn engine() -> Engine {
     refuse_comparisons::<Asked>(
         &mut engine,
         "the subject is not compared: ask it for figures, register values and limits",
+    );
+    refuse_comparisons::<List>(
+        &mut engine,
+        "lists of values are not compared: ask for their total, count, least or greatest, and answer with that",
     );
     refuse_mixed(&mut engine);
     engine
@@ -120,13 +127,18 @@ fn refuse_comparisons<T: Clone + Send + Sync + 'static>(engine: &mut Engine, why
 
 /// Two of our kinds in one comparison fit two of the patterns above; which one would be chosen is not written down.
 fn refuse_mixed(engine: &mut Engine) {
-    const WHY: &str = "values, answers and the subject are not compared in a script";
+    refuse_two::<Value, Answer>(engine);
+    refuse_two::<Value, Asked>(engine);
+    refuse_two::<Value, List>(engine);
+    refuse_two::<Answer, Asked>(engine);
+    refuse_two::<Answer, List>(engine);
+    refuse_two::<Asked, List>(engine);
+}
+
+fn refuse_two<A: Clone + Send + Sync + 'static, B: Clone + Send + Sync + 'static>(engine: &mut Engine) {
+    const WHY: &str = "values, lists, answers and the subject are not compared in a script";
     for sign in COMPARISONS {
-        engine.register_fn(*sign, |_: Value, _: Answer| -> Given<bool> { Err(WHY.into()) });
-        engine.register_fn(*sign, |_: Answer, _: Value| -> Given<bool> { Err(WHY.into()) });
-        engine.register_fn(*sign, |_: Value, _: Asked| -> Given<bool> { Err(WHY.into()) });
-        engine.register_fn(*sign, |_: Asked, _: Value| -> Given<bool> { Err(WHY.into()) });
-        engine.register_fn(*sign, |_: Answer, _: Asked| -> Given<bool> { Err(WHY.into()) });
-        engine.register_fn(*sign, |_: Asked, _: Answer| -> Given<bool> { Err(WHY.into()) });
+        engine.register_fn(*sign, |_: A, _: B| -> Given<bool> { Err(WHY.into()) });
+        engine.register_fn(*sign, |_: B, _: A| -> Given<bool> { Err(WHY.into()) });
     }
 }

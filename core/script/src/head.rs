@@ -65,6 +65,15 @@ impl<'t> Head<'t> {
         span
     }
 
+    /// The span of the last of some quoted words up to a line and column as `serde_json` counts them.
+    pub(crate) fn last_before(&self, word: &str, line: usize, column: usize) -> Option<Span> {
+        // Writing a string as JSON cannot fail.
+        let quoted = serde_json::to_string(word).unwrap_or_default();
+        let end = self.place_at(line, column).end as usize - self.start;
+        let start = self.start + self.json[..end].rfind(&quoted)?;
+        Some(Span::new(start as u32, (start + quoted.len()) as u32))
+    }
+
     /// The place of a line and column as `serde_json` counts them: both from 1, columns in bytes.
     pub(crate) fn place_at(&self, line: usize, column: usize) -> Span {
         let before: usize = self.json.split_inclusive('\n').take(line.saturating_sub(1)).map(str::len).sum();

@@ -1,10 +1,11 @@
 //! The plan: what is left of a script once it has been run. It judges a subject by working the steps on the sheet.
 
 use haulout_engine::{Check, Judge};
-use haulout_model::{About, Subject};
-use haulout_register::{Trait, find, nearest};
+use haulout_model::{About, MissingKind, Subject};
+use haulout_register::Trait;
 use haulout_sheet::{All, Catalogued, Gap, GapKind, Gaps, Known, Limit, LineId, Sheet};
 
+use crate::roots::Roots;
 use crate::tape::{Part, Step, Tape};
 
 /// The roots, the steps the answer needs, and the answer.
@@ -12,10 +13,18 @@ pub(crate) struct Plan {
     pub(crate) figures: Vec<&'static dyn Catalogued>,
     pub(crate) register: Vec<&'static Trait>,
     pub(crate) limits: Vec<&'static Limit>,
+    pub(crate) each: Vec<&'static dyn Catalogued>,
     steps: Vec<Step>,
     used: Vec<bool>,
     parts: Vec<Part>,
     answer: usize,
+}
+
+/// The roots of one subject.
+struct Found {
+    figures: Vec<LineId>,
+    register: Vec<LineId>,
+    each: Vec<Vec<LineId>>,
 }
 
 /// What of a tape an answer rests on.
@@ -40,9 +49,8 @@ impl Used {
             }
         }
         for at in (0..tape.steps.len()).rev() {
-            if let (true, Step::Worked(_, a, b)) = (used.steps[at], tape.steps[at].0) {
-                used.steps[a] = true;
-                used.steps[b] = true;
+            if used.steps[at] {
+                tape.steps[at].0.rests_on().into_iter().for_each(|s| used.steps[s] = true);
             }
         }
         used
@@ -51,42 +59,60 @@ impl Used {
 
 impl Plan {
     /// The plan of a tape and its answer, over the roots the card lists.
-    pub(crate) fn new(
-        figures: Vec<&'static dyn Catalogued>,
-        register: Vec<&'static Trait>,
-        limits: Vec<&'static Limit>,
-        tape: &Tape,
-        answer: usize,
-    ) -> Self {
-        let steps = tape.steps.iter().map(|(step, _)| *step).collect();
+    pub(crate) fn new(roots: Roots, tape: &Tape, answer: usize) -> Self {
+        let Roots { figures, register, limits, each, .. } = roots;
+        let steps = tape.steps.iter().map(|(step, _)| step.clone()).collect();
         let parts = tape.parts.iter().map(|made| made.part.clone()).collect();
-        Plan { figures, register, limits, steps, used: Used::by(tape, answer).steps, parts, answer }
+        Plan { figures, register, limits, each, steps, used: Used::by(tape, answer).steps, parts, answer }
     }
 
     /// All roots that can be missing, or all that is missing of them.
-    fn roots(&self, sheet: Sheet<'_>, at: Subject) -> Known<(Vec<LineId>, Vec<LineId>)> {
+    fn roots(&self, sheet: Sheet<'_>, at: Subject) -> Known<Found> {
         let figures: Vec<Known<LineId>> = self.figures.iter().map(|f| f.line(sheet, at)).collect();
         let register: Vec<Known<LineId>> = self.register.iter().map(|t| of_species(sheet, at, t)).collect();
-        (figures.all(), register.all()).all()
+        let each: Vec<Known<Vec<LineId>>> = self.each.iter().map(|f| of_each(sheet, at, *f)).collect();
+        let (figures, register, each) = (figures.all(), register.all(), each.all()).all()?;
+        Ok(Found { figures, register, each })
     }
 
-    fn lines(&self, sheet: Sheet<'_>, figures: &[LineId], register: &[LineId]) -> Vec<Known<LineId>> {
+    fn lines(&self, sheet: Sheet<'_>, found: &Found) -> Vec<Known<LineId>> {
         let mut lines: Vec<Known<LineId>> = Vec::with_capacity(self.steps.len());
         for (step, used) in self.steps.iter().zip(&self.used) {
-            let line = match *step {
+            let line = match step {
                 // Nothing rests on it, so nothing asks what stands here.
                 _ if !used => Err(Gaps(Vec::new())),
-                Step::Figure(position) => Ok(figures[position]),
-                Step::Register(position) => Ok(register[position]),
-                Step::Limit(position) => Ok(sheet.limit_any(self.limits[position])),
-                Step::Number(factor) => sheet.work_any(factor, &[], GapKind::OutOfRange),
-                Step::Worked(operation, a, b) => (lines[a].clone(), lines[b].clone())
+                // A list is no line; what is made of it is.
+                Step::Each(_) => Err(Gaps(Vec::new())),
+                Step::Figure(position) => Ok(found.figures[*position]),
+                Step::Register(position) => Ok(found.register[*position]),
+                Step::Limit(position) => Ok(sheet.limit_any(self.limits[*position])),
+                Step::Number(factor) => sheet.work_any(*factor, &[], GapKind::OutOfRange),
+                Step::Worked(operation, a, b) => (lines[*a].clone(), lines[*b].clone())
                     .all()
-                    .and_then(|(a, b)| sheet.work_any(operation, &[a, b], GapKind::OutOfRange)),
+                    .and_then(|(a, b)| sheet.work_any(*operation, &[a, b], GapKind::OutOfRange)),
+                Step::Gathered(formula, list, before) => {
+                    let before: Vec<_> = before.iter().flatten().map(|s| lines[*s].clone()).collect();
+                    before.all().and_then(|before| {
+                        let given = [before.as_slice(), self.listed(found, *list)].concat();
+                        sheet.work_any(*formula, &given, GapKind::OutOfRange)
+                    })
+                }
+                Step::Named(formula, arguments) => {
+                    let arguments: Vec<_> = arguments.iter().map(|s| lines[*s].clone()).collect();
+                    arguments.all().and_then(|given| sheet.work_any(*formula, &given, GapKind::OutOfRange))
+                }
             };
             lines.push(line);
         }
         lines
+    }
+
+    /// The lines of the list that begins at a step.
+    fn listed<'f>(&self, found: &'f Found, step: usize) -> &'f [LineId] {
+        match self.steps[step] {
+            Step::Each(position) => &found.each[position],
+            _ => &[],
+        }
     }
 
     fn check(&self, part: usize, lines: &[Known<LineId>]) -> Known<Check> {
@@ -111,9 +137,22 @@ impl Plan {
 
 impl Judge for Plan {
     fn judge(&self, sheet: Sheet<'_>, at: Subject) -> Known<Check> {
-        let (figures, register) = self.roots(sheet, at)?;
-        self.check(self.answer, &self.lines(sheet, &figures, &register))
+        let found = self.roots(sheet, at)?;
+        self.check(self.answer, &self.lines(sheet, &found))
     }
+}
+
+/// A figure about each subject that belongs to this one; a list that is not stated is a gap, one said to be empty is
+/// empty.
+fn of_each(sheet: Sheet<'_>, at: Subject, figure: &'static dyn Catalogued) -> Known<Vec<LineId>> {
+    let walk = at.gather(figure.card().about, sheet.design());
+    if walk.subjects.is_empty() {
+        let open = walk.missing.iter().filter(|m| m.kind != MissingKind::None);
+        let gaps: Vec<Gap> = open.map(|m| Gap::from(*m)).collect();
+        return if gaps.is_empty() { Ok(Vec::new()) } else { Err(Gaps(gaps)) };
+    }
+    let lines: Vec<Known<LineId>> = walk.subjects.iter().map(|s| figure.line(sheet, *s)).collect();
+    lines.all()
 }
 
 /// A value of the species of the subject's group.
@@ -124,12 +163,7 @@ fn of_species(sheet: Sheet<'_>, at: Subject, wanted: &'static Trait) -> Known<Li
     let name = group.species.on(sheet)?;
     let words = sheet.word_of(name);
     let unknown = |what: String| Err(Gap::of(GapKind::Unknown, what, vec![name.id()]).into());
-    let Some(species) = find(&words) else {
-        return unknown(format!(
-            "the register does not know \"{words}\"; the nearest it has is {}",
-            nearest(&words)
-        ));
-    };
+    let Some(species) = sheet.species(&words) else { return unknown(sheet.unknown_species(&words)) };
     match (wanted.of)(species) {
         Some(value) => Ok(sheet.register_any(value, Some(name.id()))),
         None => unknown(format!("{} of {}", wanted.name, species.latin)),

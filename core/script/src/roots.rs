@@ -19,6 +19,7 @@ pub(crate) struct Roots {
     pub(crate) figures: Vec<&'static dyn Catalogued>,
     pub(crate) register: Vec<&'static Trait>,
     pub(crate) limits: Vec<&'static Limit>,
+    pub(crate) each: Vec<&'static dyn Catalogued>,
 }
 
 impl Roots {
@@ -31,7 +32,7 @@ impl Roots {
         faults: &mut Vec<ScriptFault>,
     ) -> Self {
         let mut roots = Roots::default();
-        let lists = [("figures", &script.figures), ("register", &script.register)];
+        let lists = [("figures", &script.figures), ("register", &script.register), ("each", &script.each)];
         for (list, names) in lists {
             for (at, name) in names.iter().enumerate().filter(|(at, name)| names[..*at].contains(name)) {
                 let message = format!("\"{name}\" stands {} under \"{list}\"; once is enough", ordinal(at));
@@ -51,6 +52,12 @@ impl Roots {
             }
         }
         roots.add_limits(script, head, faults);
+        for name in &script.each {
+            match of_each(name, about, catalogue) {
+                Ok(figure) => roots.add_each(name, figure),
+                Err(message) => faults.push(ScriptFault::new(head.place(&["each", name]), message)),
+            }
+        }
         roots
     }
 
@@ -62,6 +69,11 @@ impl Roots {
     fn add_register(&mut self, name: &str, found: &'static Trait, dimension: Dimension) {
         self.lists.register.push((name.to_owned(), dimension));
         self.register.push(found);
+    }
+
+    fn add_each(&mut self, name: &str, figure: &'static dyn Catalogued) {
+        self.lists.each.push((name.to_owned(), figure.dimension()));
+        self.each.push(figure);
     }
 
     fn add_limits(&mut self, script: &ScriptCard, head: &Head<'_>, faults: &mut Vec<ScriptFault>) {
@@ -96,12 +108,7 @@ fn ordinal(at: usize) -> &'static str {
 }
 
 fn figure(name: &str, about: Option<About>, catalogue: Catalogue) -> Result<&'static dyn Catalogued, String> {
-    let Some(figure) = catalogue.iter().find(|f| f.card().id == name) else {
-        return Err(format!(
-            "there is no figure \"{name}\"{}",
-            nearest(name, catalogue.iter().map(|f| f.card().id))
-        ));
-    };
+    let figure = known(name, catalogue)?;
     let owner = figure.card().about;
     match about {
         Some(about) if !about.holds(owner) => Err(format!(
@@ -109,8 +116,30 @@ fn figure(name: &str, about: Option<About>, catalogue: Catalogue) -> Result<&'st
             owner.name(),
             about.name()
         )),
-        _ => Ok(*figure),
+        _ => Ok(figure),
     }
+}
+
+fn known(name: &str, catalogue: Catalogue) -> Result<&'static dyn Catalogued, String> {
+    let found = catalogue.iter().copied().find(|f| f.card().id == name);
+    found.ok_or_else(|| {
+        format!("there is no figure \"{name}\"{}", nearest(name, catalogue.iter().map(|f| f.card().id)))
+    })
+}
+
+fn of_each(
+    name: &str,
+    about: Option<About>,
+    catalogue: Catalogue,
+) -> Result<&'static dyn Catalogued, String> {
+    let figure = known(name, catalogue)?;
+    let owner = figure.card().about;
+    let Some(about) = about.filter(|about| !about.gathers(owner)) else { return Ok(figure) };
+    let (owner, about) = (owner.name(), about.name());
+    Err(format!(
+        "the figure \"{name}\" is about \"{owner}\", of which not several belong to \"{about}\": \
+ask for it under \"figures\", or make the rule about \"whole\""
+    ))
 }
 
 fn species_value(name: &str, about: Option<About>) -> Result<(&'static Trait, Dimension), String> {

@@ -13,6 +13,7 @@ use crate::engine::{
 };
 use crate::fault::{ScriptFault, near};
 use crate::head::{first, span_at, span_in};
+use crate::reference::REFERENCE;
 use crate::subject::{Asked, Lists};
 use crate::tape::{Tape, open};
 use crate::value::kind_of;
@@ -119,6 +120,10 @@ fn of_parsing(text: &str, error: &ParseError) -> ScriptFault {
         format!(
             "expressions stand more than {DEEPEST_EXPRESSION} deep inside one another: name the parts with let"
         )
+    } else if let ParseErrorType::VariableUndefined(name) = error.err_type() {
+        format!(
+            "nothing is called \"{name}\" here: write let {name} = … before it, or quote it if it is a word"
+        )
     } else {
         format!("the script cannot be read: {told}")
     };
@@ -160,6 +165,7 @@ const TYPES: &[(&str, &str)] = &[
     ("haulout_script::answer::Answer", "answer"),
     ("haulout_script::value::Value", "value"),
     ("haulout_script::subject::Asked", "subject"),
+    ("haulout_script::list::List", "list of values"),
     ("bool", "yes or no"),
     ("i64", "number"),
     ("f64", "number"),
@@ -177,17 +183,11 @@ fn innermost(error: EvalAltResult) -> EvalAltResult {
     }
 }
 
-/// The functions a script has.
-const FUNCTIONS: &[&str] = &[
-    "figure", "register", "limit", "at_least", "at_most", "within", "any_of", "all_of", "only_if", "min",
-    "max",
-];
-
 fn not_found(call: &str) -> String {
     let name = call.split([' ', '(']).next().unwrap_or(call);
     if name == "q" {
         return "quantities are not written into a script: put them on the card as limits and ask with it.limit".to_owned();
     }
-    let wrong = FUNCTIONS.iter().copied().filter(|known| *known != name);
+    let wrong = REFERENCE.iter().map(|word| word.name).filter(|known| *known != name);
     format!("there is no {} in a script{}", plain(call), near(name, wrong))
 }

@@ -3,9 +3,10 @@
 use std::sync::Arc;
 
 use haulout_quantity::Dimension;
-use rhai::{Engine, ImmutableString};
+use rhai::{Engine, EvalAltResult, ImmutableString};
 
 use crate::fault::nearest;
+use crate::list::List;
 use crate::tape::{Shared, Step, Tape};
 use crate::value::{Given, Value};
 
@@ -18,12 +19,13 @@ pub(crate) struct Lists {
     pub(crate) figures: Vec<Listed>,
     pub(crate) register: Vec<Listed>,
     pub(crate) limits: Vec<Listed>,
+    pub(crate) each: Vec<Listed>,
 }
 
 impl Lists {
-    /// How many roots there are: the first steps of every tape, figures first, then register values, then limits.
+    /// How many roots there are: the first steps of every tape, figures first, then register values, limits and lists.
     pub(crate) fn len(&self) -> usize {
-        self.figures.len() + self.register.len() + self.limits.len()
+        self.figures.len() + self.register.len() + self.limits.len() + self.each.len()
     }
 
     /// A tape that begins with the roots.
@@ -38,6 +40,9 @@ impl Lists {
         for (at, (_, dimension)) in self.limits.iter().enumerate() {
             tape.step(Step::Limit(at), *dimension)?;
         }
+        for (at, (_, dimension)) in self.each.iter().enumerate() {
+            tape.step(Step::Each(at), *dimension)?;
+        }
         Ok(tape)
     }
 
@@ -45,12 +50,15 @@ impl Lists {
     pub(crate) fn name(&self, root: usize) -> (&'static str, &str) {
         let register = self.figures.len();
         let limits = register + self.register.len();
+        let each = limits + self.limits.len();
         if root < register {
             ("figures", &self.figures[root].0)
         } else if root < limits {
             ("register", &self.register[root - register].0)
-        } else {
+        } else if root < each {
             ("limits", &self.limits[root - limits].0)
+        } else {
+            ("each", &self.each[root - each].0)
         }
     }
 }
@@ -63,9 +71,13 @@ pub(crate) struct Asked {
 }
 
 impl Asked {
-    fn find(&self, list: &[Listed], before: usize, word: &str, name: &str) -> Given<Value> {
+    fn value(&self, step: usize) -> Value {
+        Value { tape: self.tape.clone(), step }
+    }
+
+    fn find(&self, list: &[Listed], before: usize, word: &str, name: &str) -> Given<usize> {
         if let Some(at) = list.iter().position(|(known, _)| known == name) {
-            return Ok(Value { tape: self.tape.clone(), step: before + at });
+            return Ok(before + at);
         }
         let near = nearest(name, list.iter().map(|(known, _)| known.as_str()));
         Err(format!("the card lists no \"{name}\" under \"{word}\"{near}").into())
@@ -76,12 +88,19 @@ impl Asked {
 pub(crate) fn register(engine: &mut Engine) {
     engine.register_type_with_name::<Asked>("subject");
     engine.register_fn("figure", |it: &mut Asked, name: ImmutableString| {
-        it.find(&it.lists.figures, 0, "figures", &name)
+        it.find(&it.lists.figures, 0, "figures", &name).map(|step| it.value(step))
     });
     engine.register_fn("register", |it: &mut Asked, name: ImmutableString| {
-        it.find(&it.lists.register, it.lists.figures.len(), "register", &name)
+        let before = it.lists.figures.len();
+        it.find(&it.lists.register, before, "register", &name).map(|step| it.value(step))
     });
     engine.register_fn("limit", |it: &mut Asked, name: ImmutableString| {
-        it.find(&it.lists.limits, it.lists.figures.len() + it.lists.register.len(), "limits", &name)
+        let before = it.lists.figures.len() + it.lists.register.len();
+        it.find(&it.lists.limits, before, "limits", &name).map(|step| it.value(step))
+    });
+    engine.register_fn("each", |it: &mut Asked, name: ImmutableString| {
+        let before = it.lists.len() - it.lists.each.len();
+        let root = it.find(&it.lists.each, before, "each", &name)?;
+        Ok::<List, Box<EvalAltResult>>(List { tape: it.tape.clone(), root, low: None, high: None })
     });
 }

@@ -3,10 +3,12 @@
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
 use haulout_quantity::Dimension;
+use haulout_sheet::AnyFormula;
 use rhai::Position;
 
 use crate::factor::{Factor, factor};
 use crate::formula::Operation;
+use crate::gather::Gather;
 
 /// Most steps of a script. No rule of the trade comes near; a loop that runs away does.
 const MOST_STEPS: usize = 4_096;
@@ -17,7 +19,7 @@ const MOST_CHECKS: usize = 1_024;
 const DEEPEST: usize = 32;
 
 /// Where a value comes from.
-#[derive(Clone, Copy)]
+#[derive(Clone)]
 pub(crate) enum Step {
     /// A figure, by its position on the card.
     Figure(usize),
@@ -25,10 +27,28 @@ pub(crate) enum Step {
     Register(usize),
     /// A limit, by its position on the card.
     Limit(usize),
+    /// A figure about each of several subjects, by its position on the card.
+    Each(usize),
     /// A number of the script.
     Number(&'static Factor),
     /// Worked from two earlier steps.
     Worked(&'static Operation, usize, usize),
+    /// Made of a list and the limits before it, in the order of the formula's arguments.
+    Gathered(&'static Gather, usize, [Option<usize>; 3]),
+    /// Worked by a formula of the trade.
+    Named(&'static dyn AnyFormula, Vec<usize>),
+}
+
+impl Step {
+    /// The earlier steps it rests on.
+    pub(crate) fn rests_on(&self) -> Vec<usize> {
+        match self {
+            Step::Worked(_, a, b) => vec![*a, *b],
+            Step::Gathered(_, list, before) => before.iter().flatten().copied().chain([*list]).collect(),
+            Step::Named(_, arguments) => arguments.clone(),
+            _ => Vec::new(),
+        }
+    }
 }
 
 /// A part of an answer: comparisons of steps, and combinations of earlier parts.
@@ -119,6 +139,26 @@ impl Tape {
     ) -> Result<usize, String> {
         let dimension = operation.of(self.steps[a].1, self.steps[b].1).map_err(|clash| clash.message)?;
         self.step(Step::Worked(operation, a, b), dimension)
+    }
+
+    /// Notes what is made of a list.
+    pub(crate) fn gather(
+        &mut self,
+        formula: &'static Gather,
+        list: usize,
+        before: [Option<usize>; 3],
+    ) -> Result<usize, String> {
+        self.step(Step::Gathered(formula, list, before), formula.dimension(&[]))
+    }
+
+    /// Notes a formula of the trade, the arguments of which fit.
+    pub(crate) fn formula(
+        &mut self,
+        formula: &'static dyn AnyFormula,
+        arguments: Vec<usize>,
+        result: Dimension,
+    ) -> Result<usize, String> {
+        self.step(Step::Named(formula, arguments), result)
     }
 
     /// Notes a part of an answer.

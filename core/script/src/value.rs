@@ -68,6 +68,9 @@ pub(crate) fn kind_of(given: &Dynamic) -> &'static str {
     if given.is::<crate::answer::Answer>() {
         return "an answer";
     }
+    if given.is::<crate::list::List>() {
+        return "a list of values";
+    }
     if given.is_int() || given.is_float() {
         "a number"
     } else if given.is_string() {

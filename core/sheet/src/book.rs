@@ -5,9 +5,9 @@ use std::cell::{Ref, RefCell};
 use std::sync::Arc;
 
 use haulout_calc::formula::{Formula, Refusal};
-use haulout_model::{Design, Origin, Subject};
+use haulout_model::{Design, Origin};
 use haulout_quantity::{Dimension, Measure, Unit};
-use rustc_hash::FxHashMap;
+use rustc_hash::{FxBuildHasher, FxHashMap};
 
 use crate::case::Case;
 use crate::formula::{AnyFormula, Lines};
@@ -15,7 +15,7 @@ use crate::gap::{Gap, GapKind, Known};
 use crate::limit::{Limit, Limits};
 use crate::line::{Datum, Entry, Line, LineId, Made, Record};
 use crate::worked::{Worked, same};
-use haulout_register::Value;
+use haulout_register::{Authority, Register, Species, Value};
 
 /// Another value at one place of the document: the *what if*.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -34,8 +34,14 @@ pub(crate) enum Memo {
     Done(Known<Arc<dyn Any + Send + Sync>>),
 }
 
-/// Figure, subject and what is left of the case for its axes.
-pub(crate) type MemoKey = (usize, Subject, Case);
+/// Figure, and subject and what is left of the case for its axes, each packed into one number.
+pub(crate) type MemoKey = (usize, u64, u32);
+
+/// Formulas of up to so many lines are worked without asking for memory.
+const FEW: usize = 8;
+
+/// Lines that room is made for at once; a book grows beyond.
+const EXPECTED: usize = 512;
 
 /// The lines of one review of one design under one ruleset, with its substitutions.
 pub struct Book<'d> {
@@ -58,9 +64,9 @@ impl<'d> Book<'d> {
             design,
             limits,
             substitutions,
-            records: RefCell::default(),
-            arguments: RefCell::default(),
-            roots: RefCell::default(),
+            records: RefCell::new(Vec::with_capacity(EXPECTED)),
+            arguments: RefCell::new(Vec::with_capacity(EXPECTED)),
+            roots: RefCell::new(FxHashMap::with_capacity_and_hasher(EXPECTED / 2, FxBuildHasher)),
             limit_lines: RefCell::default(),
             register_lines: RefCell::default(),
             worked: RefCell::default(),
@@ -76,6 +82,11 @@ impl<'d> Book<'d> {
     /// The design.
     pub const fn design(&self) -> &'d Design {
         self.design
+    }
+
+    /// The species and authorities of the run: the built-in ones and those of its annexes.
+    pub const fn register(&self) -> &'d Register {
+        self.limits.register()
     }
 
     /// A line. For the engine and the reports only: a rule or a figure that looks at numbers decides outside the sheet.
@@ -119,6 +130,33 @@ impl<'d> Book<'d> {
         let mut records = self.records.borrow_mut();
         records.push(Record { datum, dimension, unit, made, args, check: None });
         (records.len() - 1) as LineId
+    }
+
+    /// What comes of the data of some lines; few of them are kept on the stack.
+    fn worked_on<T>(&self, lines: &[LineId], work: impl FnOnce(&[Datum]) -> T) -> T {
+        let datum = |records: &[Record], id: LineId| records[id as usize].datum.clone();
+        if lines.len() <= FEW {
+            let mut data = [const { Datum::Number(0.0) }; FEW];
+            let records = self.records.borrow();
+            data.iter_mut().zip(lines).for_each(|(data, id)| *data = datum(&records, *id));
+            drop(records);
+            return work(&data[..lines.len()]);
+        }
+        let records = self.records.borrow();
+        let data: Vec<Datum> = lines.iter().map(|id| datum(&records, *id)).collect();
+        drop(records);
+        work(&data)
+    }
+
+    fn dimension_of(&self, formula: &dyn AnyFormula, lines: &[LineId]) -> Dimension {
+        let records = self.records.borrow();
+        let mut dimensions = [Dimension::NUMBER; FEW];
+        if lines.len() > FEW {
+            let all: Vec<Dimension> = lines.iter().map(|id| records[*id as usize].dimension).collect();
+            return formula.dimension(&all);
+        }
+        dimensions.iter_mut().zip(lines).for_each(|(own, id)| *own = records[*id as usize].dimension);
+        formula.dimension(&dimensions[..lines.len()])
     }
 
     /// The line, or the gap, that the same formula made of the same lines before: a formula is a function of its lines
@@ -192,7 +230,7 @@ impl<'s> Sheet<'s> {
     where
         Formula<A, R>: AnyFormula,
     {
-        self.work_any(formula, &lines.ids(), GapKind::OutOfRange).map(Line::new)
+        self.work_any(formula, lines.ids().as_ref(), GapKind::OutOfRange).map(Line::new)
     }
 
     /// As [`Sheet::work`], for a construction: a refusal means that the drawing cannot be worked with.
@@ -207,7 +245,7 @@ impl<'s> Sheet<'s> {
     where
         Formula<A, R>: AnyFormula,
     {
-        self.work_any(formula, &lines.ids(), GapKind::Unsound).map(Line::new)
+        self.work_any(formula, lines.ids().as_ref(), GapKind::Unsound).map(Line::new)
     }
 
     /// Works a line from any number of lines of one type.
@@ -255,17 +293,13 @@ impl<'s> Sheet<'s> {
     }
 
     fn work_anew(self, formula: &'static dyn AnyFormula, lines: &[LineId], kind: GapKind) -> Known<LineId> {
-        let (data, dimensions): (Vec<Datum>, Vec<Dimension>) = {
-            let records = self.book.records.borrow();
-            lines.iter().map(|id| &records[*id as usize]).map(|r| (r.datum.clone(), r.dimension)).unzip()
-        };
-        match formula.again(&data) {
+        match self.book.worked_on(lines, |data| formula.again(data)) {
             Ok(Datum::Number(n)) if !n.is_finite() => {
                 let what = format!("{}: the numbers given lead to no number", formula.card().name);
                 Err(Gap::of(kind, what, lines.to_vec()).into())
             }
             Ok(datum) => {
-                let dimension = formula.dimension(&dimensions);
+                let dimension = self.book.dimension_of(formula, lines);
                 Ok(self.book.push(datum, dimension, None, Made::Worked(formula), lines))
             }
             Err(Refusal { why }) => Err(Gap::of(kind, why, lines.to_vec()).into()),
@@ -314,6 +348,22 @@ impl<'s> Sheet<'s> {
         let id = self.book.push(number, value.dimension, unit, Made::Register(value, by), by.as_slice());
         self.book.register_lines.borrow_mut().insert(key, id);
         id
+    }
+
+    /// The species a word names, in the register of the run.
+    pub fn species(self, words: &str) -> Option<&'static Species> {
+        self.book.register().find(words)
+    }
+
+    /// What to say of a species the register does not know.
+    pub fn unknown_species(self, words: &str) -> String {
+        let nearest = self.book.register().nearest(words);
+        format!("the register does not know \"{words}\"; the nearest it has is {nearest}")
+    }
+
+    /// The authority of the case.
+    pub fn authority(self) -> Option<&'static Authority> {
+        self.case.authority.and_then(|at| self.book.register().authority(at))
     }
 
     /// Whether a choice stands at one of its options; only for choosing which stated fields to read next, and the

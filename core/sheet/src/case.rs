@@ -104,6 +104,9 @@ impl Case {
 
     /// What is left of the case when only some axes matter, so that a volume is worked once for all authorities.
     pub fn only(self, axes: &[Axis]) -> Self {
+        if axes.is_empty() {
+            return Case::NORMAL;
+        }
         let keep = |axis| axes.contains(&axis);
         Case {
             filter: if keep(Axis::Filter) { self.filter } else { Filter::Clean },
@@ -112,6 +115,16 @@ impl Case {
             size: if keep(Axis::Size) { self.size } else { Size::Grown },
             authority: if keep(Axis::Authority) { self.authority } else { None },
         }
+    }
+
+    /// The case as one number; different cases have different ones.
+    pub(crate) const fn packed(self) -> u32 {
+        let authority = match self.authority {
+            Some(at) => at as u32 + 1,
+            None => 0,
+        };
+        let states = self.filter as u32 | (self.pumps as u32) << 1 | (self.level as u32) << 2;
+        states | (self.size as u32) << 4 | authority << 6
     }
 
     /// Every case the axes allow, the authority left out: the chosen ones come from the design.

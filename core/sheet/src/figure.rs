@@ -47,17 +47,21 @@ impl<T: Clone + Send + Sync + 'static> Figure<T> {
         let subject =
             at.part(self.card.about).expect("a rule about a subject asks only for figures of its parts");
         let sheet = sheet.in_case(sheet.case.only(self.card.axes));
-        let key = (std::ptr::from_ref(self.card) as usize, subject, sheet.case);
-        let memo = sheet.book.memo.borrow().get(&key).cloned();
+        let key = (std::ptr::from_ref(self.card) as usize, subject.packed(), sheet.case.packed());
+        let known = sheet.book.memo.borrow().get(&key).map(|memo| self.worked_before(memo));
+        known.unwrap_or_else(|| self.work_once(sheet, subject, key))
+    }
+
+    fn worked_before(&self, memo: &Memo) -> Known<T> {
         match memo {
-            Some(Memo::Done(known)) => {
-                known.map(|any| any.downcast_ref::<T>().expect("a figure's memo holds its own type").clone())
+            Memo::Done(Ok(any)) => {
+                Ok(any.downcast_ref::<T>().expect("a figure's memo holds its own type").clone())
             }
-            Some(Memo::UnderWork) => {
-                Err(Gap::of(GapKind::Unsound, format!("{} hangs on itself", self.card.title), Vec::new())
-                    .into())
+            Memo::Done(Err(gaps)) => Err(gaps.clone()),
+            Memo::UnderWork => {
+                let what = format!("{} hangs on itself", self.card.title);
+                Err(Gap::of(GapKind::Unsound, what, Vec::new()).into())
             }
-            None => self.work_once(sheet, subject, key),
         }
     }
 

@@ -17,44 +17,56 @@ pub trait AnyFormula: Sync {
     fn again(&self, data: &[Datum]) -> Result<Datum, Refusal>;
     /// Dimension of the result, from those of the arguments where the formula leaves it open.
     fn dimension(&self, arguments: &[Dimension]) -> Dimension;
+    /// Dimensions of its arguments in the order of the card's symbols; empty where any number of lines will do.
+    fn takes(&self) -> Vec<Dimension> {
+        Vec::new()
+    }
 }
 
 /// A tuple of lines that fits a tuple of arguments.
 pub trait Lines<A> {
+    /// As many numbers as there are lines.
+    type Ids: AsRef<[LineId]>;
     /// Their numbers on the sheet, in order.
-    fn ids(&self) -> Vec<LineId>;
+    fn ids(&self) -> Self::Ids;
 }
 
 /// A tuple of arguments, taken out of data in order.
 pub trait Arguments: Sized {
     /// Out of data.
     fn take(data: &[Datum]) -> Self;
+    /// Their dimensions.
+    fn dimensions() -> Vec<Dimension>;
 }
 
 macro_rules! tuples {
-    ($($name:ident $at:tt),+) => {
+    ($count:literal: $($name:ident $at:tt),+) => {
         impl<$($name: Entry),+> Arguments for ($($name,)+) {
             fn take(data: &[Datum]) -> Self {
                 ($($name::take(&data[$at]),)+)
             }
+            fn dimensions() -> Vec<Dimension> {
+                vec![$($name::DIMENSION),+]
+            }
         }
         impl<$($name: Entry),+> Lines<($($name,)+)> for ($(Line<$name>,)+) {
-            fn ids(&self) -> Vec<LineId> {
-                vec![$(self.$at.id()),+]
+            type Ids = [LineId; $count];
+            fn ids(&self) -> Self::Ids {
+                [$(self.$at.id()),+]
             }
         }
     };
 }
 
 // One implementation an arity is all that differs; a macro here saves nine copies of the same two lines.
-tuples!(A 0);
-tuples!(A 0, B 1);
-tuples!(A 0, B 1, C 2);
-tuples!(A 0, B 1, C 2, D 3);
-tuples!(A 0, B 1, C 2, D 3, E 4);
-tuples!(A 0, B 1, C 2, D 3, E 4, F 5);
-tuples!(A 0, B 1, C 2, D 3, E 4, F 5, G 6);
-tuples!(A 0, B 1, C 2, D 3, E 4, F 5, G 6, H 7);
+tuples!(1: A 0);
+tuples!(2: A 0, B 1);
+tuples!(3: A 0, B 1, C 2);
+tuples!(4: A 0, B 1, C 2, D 3);
+tuples!(5: A 0, B 1, C 2, D 3, E 4);
+tuples!(6: A 0, B 1, C 2, D 3, E 4, F 5);
+tuples!(7: A 0, B 1, C 2, D 3, E 4, F 5, G 6);
+tuples!(8: A 0, B 1, C 2, D 3, E 4, F 5, G 6, H 7);
 
 impl<A: Arguments + 'static, R: Entry> AnyFormula for Formula<A, R> {
     fn card(&self) -> &FormulaCard {
@@ -65,6 +77,9 @@ impl<A: Arguments + 'static, R: Entry> AnyFormula for Formula<A, R> {
     }
     fn dimension(&self, _arguments: &[Dimension]) -> Dimension {
         R::DIMENSION
+    }
+    fn takes(&self) -> Vec<Dimension> {
+        A::dimensions()
     }
 }
 

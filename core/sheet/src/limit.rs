@@ -1,7 +1,7 @@
 //! Limits as cards, read only through the sheet, and the values a ruleset has resolved for them.
 
 use haulout_quantity::{Basis, Dimension};
-use haulout_register::Value;
+use haulout_register::{Register, Value};
 use rustc_hash::FxHashMap;
 
 /// Which way a limit becomes harder to meet.
@@ -47,12 +47,13 @@ pub struct LimitValue {
     pub by: Option<u16>,
 }
 
-/// The limits of a ruleset that differ from their cards.
+/// The limits of a ruleset that differ from their cards, and the register it is run with.
 #[derive(Debug, Clone, Default)]
 pub struct Limits {
     changed: FxHashMap<(String, String, String), LimitValue>,
     /// By address, for values of a register have no names of their own; each is a static, so its address stays.
     registered: FxHashMap<usize, f64>,
+    register: Register,
 }
 
 impl Limits {
@@ -71,7 +72,7 @@ impl Limits {
         self.changed.get(&key).copied().unwrap_or(as_built_in)
     }
 
-    /// Changes a value of a register, in SI, to see what depends on it; annexes have no way here.
+    /// Changes a value of a register, in SI, to see what depends on it; annexes go through [`Limits::register_mut`].
     pub fn set_registered(&mut self, value: &'static Value, number: f64) {
         self.registered.insert(std::ptr::from_ref(value) as usize, number);
     }
@@ -82,8 +83,18 @@ impl Limits {
         changed.copied().unwrap_or(value.value)
     }
 
+    /// The species and authorities of the run.
+    pub const fn register(&self) -> &Register {
+        &self.register
+    }
+
+    /// The same, for annexes to add to.
+    pub const fn register_mut(&mut self) -> &mut Register {
+        &mut self.register
+    }
+
     /// Whether no limit differs from its card, and no value from its register.
     pub fn is_empty(&self) -> bool {
-        self.changed.is_empty() && self.registered.is_empty()
+        self.changed.is_empty() && self.registered.is_empty() && self.register.is_empty()
     }
 }

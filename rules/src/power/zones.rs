@@ -5,7 +5,6 @@ use haulout_figures::item::supply::{self, Trips};
 use haulout_figures::item::zone::ZoneLimits;
 use haulout_model::Subject;
 use haulout_quantity::{Basis, Dimension};
-use haulout_register::AUTHORITIES;
 use haulout_sheet::{Known, Limit, Line, Sheet, Tighter};
 
 /// The word of caution of every rule here.
@@ -22,8 +21,7 @@ pub(super) enum Family {
 
 /// The family of the authority in question.
 pub(super) fn family(sheet: Sheet<'_>) -> Option<Family> {
-    let authority = sheet.case().authority.and_then(|at| AUTHORITIES.get(usize::from(at)))?;
-    match authority.id {
+    match sheet.authority()?.id {
         "iec-702" => Some(Family::Iec),
         "nec-680" => Some(Family::Nec),
         _ => None,

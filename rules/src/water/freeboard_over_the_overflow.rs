@@ -27,7 +27,7 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
                 "Water stands over the invert while the overflow runs, waves run up, and wet folds of a liner lead water over its edge.",
             ),
             judged: words(
-                "Top of the liner less invert, where a liner is stated, and rim less invert. What the overflow itself needs to run is not taken off: give it more where it is narrow.",
+                "Top of the liner less invert, unless the file says that there is no liner (\"none\"), and rim less invert. What the overflow itself needs to run is not taken off: give it more where it is narrow.",
             ),
             cure: words("raise the liner and the rim, or lower the overflow and the water with it"),
         },
@@ -120,5 +120,12 @@ static EXAMPLES: &[Example] = &[
         subject: words("pool:main"),
         expected: Expected::Short,
         place: words("/pools/0/levels/rim"),
+    },
+    Example {
+        shows: words("the top of the liner is not stated: it may end lower than the rim"),
+        design: words(include_str!("examples/freeboard_over_the_overflow_untold.json")),
+        subject: words("pool:main"),
+        expected: Expected::NotAssessed,
+        place: words("/pools/0/levels/liner-top"),
     },
 ];

@@ -14,6 +14,10 @@ const SAME_LEVEL: f64 = 1e-9;
 /// A piece with less than this in sight is wholly covered, square metres.
 const OUT_OF_SIGHT: f64 = 1e-9;
 
+/// Corners of one sloped outline at most: a slope takes time by the square of them, and a shore surveyed every 100 mm over
+/// 200 m has no more.
+const MOST_CORNERS: usize = 2_000;
+
 /// How a piece of bed meets what lies round it.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub enum Edge {
@@ -42,8 +46,8 @@ pub struct BedPiece {
 /// Only what lies within the pool's outline counts. A later zone hides what it lies over. A sloped zone
 /// starts from the level of the smallest earlier zone that covers it, or else of the pool; a sloped pool
 /// starts from its rim. Areas are exact for steps (to rounding); for slopes, arcs round reflex corners
-/// stand within 0.5 mm of true ones and enclose their area. Volumes are exact for steps and for slopes that
-/// no zone hides a changing part of, and within about 5e-6 of area × height for each other slope.
+/// stand within 0.5 mm of true ones and enclose their area. Volumes are exact too, but
+/// where the sides of a slope meet from afar, as at the waist of an hourglass: there within about 5e-6 of area × height.
 #[derive(Debug, Clone)]
 pub struct Bed {
     pieces: Vec<Piece>,
@@ -157,8 +161,19 @@ impl Bed {
 
     /// The lowest level of the bed, metres.
     pub fn lowest(&self) -> f64 {
-        let seen = self.pieces.iter().filter(|piece| piece.sight.seen() > OUT_OF_SIGHT);
-        seen.map(Piece::lowest).fold(f64::INFINITY, f64::min)
+        let mut deepest: Vec<(f64, &Piece)> = self.pieces.iter().map(|p| (p.not_below(), p)).collect();
+        // A piece that could not come lower than what is found already need not be looked into.
+        deepest.sort_by(|a, b| a.0.total_cmp(&b.0));
+        let mut found = f64::INFINITY;
+        for (bound, piece) in deepest {
+            if bound >= found {
+                break;
+            }
+            if piece.sight.seen() > OUT_OF_SIGHT {
+                found = found.min(piece.lowest());
+            }
+        }
+        found
     }
 
     /// Plan area where the depth at a water level is at least `shallow` and less than `deep`, square metres.
@@ -199,6 +214,12 @@ impl Piece {
             return Ok(Self { level, sight: Sight::of(drawn, i, 0.0), slope: None });
         };
         let run = positive("the run of a slope for one metre of height", run_per_rise)?;
+        let corners = outline.sides().count();
+        if corners > MOST_CORNERS {
+            return Err(Unsound::new(format!(
+                "the outline of a sloped piece of bed has {corners} corners, and slopes are worked for {MOST_CORNERS} at most; draw it with fewer"
+            )));
+        }
         let from = if i == 0 { rim } else { level_round(&drawn[..i], outline) };
         let whole = (level - from).abs() * run;
         // A slope that starts at its own level is none.
@@ -229,8 +250,10 @@ impl Piece {
         if at <= from.min(self.level) {
             return 0.0;
         }
-        let sums = sums.get_or_init(|| Sums::of(&self.sight, self.sight.seen(), self.sight.far));
-        let sum = |far: f64| sums.to(&self.sight, far);
+        let sight = &self.sight;
+        let sampled = || sums.get_or_init(|| Sums::of(sight, sight.seen(), sight.known(), sight.far));
+        let beyond = |far: f64| if far > sight.known() { sampled().to(far.min(sight.far)) } else { 0.0 };
+        let sum = |far: f64| sight.sum_known(far) + beyond(far);
         let whole = (self.level - from).abs() * run;
         if self.level < *from {
             let dry = sum(((from - at) * run).clamp(0.0, whole));
@@ -256,6 +279,10 @@ impl Piece {
             Some(slope) => slope.from,
             None => self.level,
         }
+    }
+
+    fn not_below(&self) -> f64 {
+        self.slope.as_ref().map_or(self.level, |slope| slope.from.min(self.level))
     }
 
     fn highest(&self) -> f64 {

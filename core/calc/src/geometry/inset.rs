@@ -2,7 +2,8 @@
 
 use super::Outline;
 use super::combine::{join, less};
-use super::point::{Point, cross, dot, left, length, step, sub, unit};
+use super::point::{NEAR, Point, cross, distance, dot, left, length, step, sub, unit};
+use super::shrink::Shrink;
 use super::sound::{Unsound, finite};
 
 /// A mitre longer than this many times the inset is cut off square.
@@ -27,6 +28,9 @@ pub fn inset(outline: &Outline, by: f64, sides: Option<&[usize]>) -> Result<Outl
     if by == 0.0 {
         return Ok(outline.clone());
     }
+    if let Some(left) = at_one_pace(outline, by, sides) {
+        return left;
+    }
     let mut first = 0;
     let mut bands = Vec::new();
     for ring in outline.rings() {
@@ -39,9 +43,29 @@ pub fn inset(outline: &Outline, by: f64, sides: Option<&[usize]>) -> Result<Outl
         bands.push(outline.clone());
         return join(&bands);
     }
-    less(outline, &bands).map_err(|_| {
-        Unsound::new(format!("an inset of {by} m leaves nothing of the outline; make it smaller"))
-    })
+    less(outline, &bands).map_err(|_| nothing_left(by))
+}
+
+/// What is left of a convex outline all whose sides move inward: no two that were not neighbours can meet before all is
+/// gone, so nothing need be cut away.
+fn at_one_pace(outline: &Outline, by: f64, sides: Option<&[usize]>) -> Option<Result<Outline, Unsound>> {
+    if by < 0.0 || sides.is_some() || !outline.is_convex() {
+        return None;
+    }
+    let shrink = Shrink::of(outline, by);
+    let mut ring = if by < shrink.gone { shrink.contours(by).pop()? } else { Vec::new() };
+    let count = ring.len();
+    let kept = |i: &usize| distance(ring[*i], ring[(i + count - 1) % count]) > NEAR;
+    ring = (0..count).filter(kept).map(|i| ring[i]).collect();
+    // The corner farthest west comes first, as where something is cut away.
+    let first = (0..ring.len())
+        .min_by(|a, b| ring[*a][0].total_cmp(&ring[*b][0]).then(ring[*a][1].total_cmp(&ring[*b][1])));
+    ring.rotate_left(first.unwrap_or(0));
+    Some(Outline::from_parts(vec![vec![ring]]).map_err(|_| nothing_left(by)))
+}
+
+fn nothing_left(by: f64) -> Unsound {
+    Unsound::new(format!("an inset of {by} m leaves nothing of the outline; make it smaller"))
 }
 
 /// What one side sweeps as it moves: the side, the moved side, and the mitres at both ends.
@@ -84,4 +108,44 @@ fn mitre(ring: &[Point], by: &[f64], i: usize, end: End) -> Point {
     let found = step(square, own, ahead);
     let within = length(sub(found, corner)) <= LONGEST_MITRE * by[i].abs();
     if ahead.is_finite() && within { found } else { square }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Point, at_one_pace, band, distance};
+    use crate::geometry::{Outline, circle, ellipse, less, rectangle};
+
+    #[test]
+    fn a_convex_outline_moves_inward_as_if_its_bands_were_cut_away() {
+        let drawn = [
+            rectangle([1.0, 2.0], [3.0, 2.0], 0.0, 0.0),
+            rectangle([1.0, 2.0], [3.0, 2.0], 0.7, 0.3),
+            circle([3.0, 1.0], 1.2),
+            ellipse([0.0, 0.0], [2.0, 1.2], 0.4),
+            Outline::from_corners(vec![
+                [0.0, 0.0],
+                [4.0, 0.0],
+                [5.0, 1.5],
+                [4.4, 3.4],
+                [2.0, 4.0],
+                [-0.5, 2.2],
+            ]),
+        ];
+        for outline in drawn.map(|o| o.expect("sound")) {
+            for by in [0.05, 0.3, 0.6] {
+                let ring = outline.corners().expect("one ring");
+                let all = vec![by; ring.len()];
+                let bands: Vec<_> = (0..ring.len()).filter_map(|i| band(ring, &all, i)).collect();
+                let cut = less(&outline, &bands).expect("something is left");
+                let moved = at_one_pace(&outline, by, None).expect("convex").expect("something is left");
+                let (cut, moved) = (cut.corners().expect("one ring"), moved.corners().expect("one ring"));
+                let near = |(p, q): (&Point, &Point)| distance(*p, *q) < 1e-9;
+                assert!(cut.len() == moved.len() && cut.iter().zip(moved).all(near), "{cut:?} {moved:?}");
+            }
+        }
+        assert!(
+            at_one_pace(&rectangle([0.0, 0.0], [3.0, 2.0], 0.0, 0.0).expect("sound"), 1.0, None)
+                .is_some_and(|o| o.is_err())
+        );
+    }
 }

@@ -117,6 +117,13 @@ impl Outline {
         bounds
     }
 
+    /// The distance of the two corners that lie farthest apart, metres; it stays the same however the outline is turned.
+    pub fn greatest_width(&self) -> f64 {
+        let corners: Vec<Point> = self.rings().flatten().copied().collect();
+        let from = |i: usize| corners[i..].iter().map(|c| distance(corners[i], *c)).fold(0.0, f64::max);
+        (0..corners.len()).map(from).fold(0.0, f64::max)
+    }
+
     /// Distance from a point to the nearest side, from within or without, metres.
     pub fn distance_to_side(&self, point: Point) -> f64 {
         self.sides().map(|(a, b)| distance_to_side(point, a, b)).fold(f64::INFINITY, f64::min)
@@ -149,7 +156,7 @@ impl Outline {
             && self.sides().all(|side| other.rings().flatten().all(|&corner| left_of(side, corner)))
     }
 
-    fn winds_round(&self, p: Point) -> bool {
+    pub(super) fn winds_round(&self, p: Point) -> bool {
         let east_of = |&(a, b): &(Point, Point)| {
             (a[1] > p[1]) != (b[1] > p[1]) && p[0] < a[0] + (p[1] - a[1]) / (b[1] - a[1]) * (b[0] - a[0])
         };

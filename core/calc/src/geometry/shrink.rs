@@ -50,12 +50,14 @@ impl Stage {
 
 /// Where a side starts from a distance on, until the next start of the same side.
 #[derive(Debug, Clone, Copy)]
-struct Start {
-    side: usize,
-    from: f64,
-    at: Point,
+pub(super) struct Start {
+    pub(super) side: usize,
+    /// The side that it meets there.
+    pub(super) before: usize,
+    pub(super) from: f64,
+    pub(super) at: Point,
     /// Metres moved for each metre of distance; none round a reflex corner.
-    pace: Option<Point>,
+    pub(super) pace: Option<Point>,
 }
 
 /// An outline with what is left of it by distance from its sides.
@@ -187,6 +189,16 @@ impl Shrink {
         found
     }
 
+    /// Where every side starts, side by side, in the order of the distances.
+    pub(super) fn starts(&self) -> &[Start] {
+        &self.starts
+    }
+
+    /// The distance at which a side is used up; infinite where it never is.
+    pub(super) fn gone_at(&self, side: usize) -> f64 {
+        self.gone_at[side]
+    }
+
     /// The sides of the outline, ring by ring.
     pub(super) fn rings(&self) -> &[Vec<Run>] {
         &self.rings
@@ -199,7 +211,7 @@ impl Shrink {
         let arcs: f64 = all.iter().filter(|run| run.is_reflex()).map(Run::angle).sum();
         let rate = sides.iter().map(Side::rate).sum::<f64>() + arcs;
         self.stages.push(Stage { from: 0.0, area, long, rate, before: 0.0 });
-        self.starts.extend((0..all.len()).map(|i| first(i, &all[i], &all[sides[i].before])));
+        self.starts.extend((0..all.len()).map(|i| first(i, &all, sides[i].before)));
         let mut latest: Vec<usize> = (0..all.len()).collect();
         let until = self.until;
         let event = |sides: &[Side], side: usize| {
@@ -222,7 +234,7 @@ impl Shrink {
             self.gone_at[side] = by;
             latest[next] = self.starts.len();
             let (at, pace) = (step(own.at, moves, by - own.from), pace(&all[before], &all[next], turn[0]));
-            self.starts.push(Start { side: next, from: by, at, pace: Some(pace) });
+            self.starts.push(Start { side: next, before, from: by, at, pace: Some(pace) });
             let trim = turn[1].max(0.0) / (1.0 + turn[0]);
             let lost = [side, before, next].iter().map(|i| sides[*i].rate()).sum::<f64>();
             sides[before].next = next;
@@ -269,9 +281,10 @@ fn sides(rings: &[Vec<Run>]) -> Vec<Side> {
     found
 }
 
-fn first(side: usize, run: &Run, before: &Run) -> Start {
-    let pace = (!run.is_reflex()).then(|| pace(before, run, run.turn[0]));
-    Start { side, from: 0.0, at: run.start, pace }
+fn first(side: usize, all: &[Run], before: usize) -> Start {
+    let run = &all[side];
+    let pace = (!run.is_reflex()).then(|| pace(&all[before], run, run.turn[0]));
+    Start { side, before, from: 0.0, at: run.start, pace }
 }
 
 /// Whether two sides that come to meet turn by less than half a circle; `turn` is cosine and sine.

@@ -8,6 +8,7 @@
 
 use super::outline::Bounds;
 use super::point::{Point, cross, step, sub};
+use super::relief::{Edge, Plane};
 
 /// How many regions one sweep tells apart.
 pub(super) const LAYERS: usize = 3;
@@ -65,6 +66,8 @@ struct Side {
     way: i32,
     /// How far it goes east for one metre of height.
     lean: f64,
+    /// By how much a surface changes its plane where the side is crossed eastward.
+    jump: Plane,
 }
 
 impl Sweep {
@@ -91,14 +94,61 @@ impl Sweep {
         }
     }
 
+    /// Where heights of a surface are counted from.
+    pub(super) fn origin(&self) -> Point {
+        self.origin
+    }
+
+    /// Adds an edge of a surface, which bounds no region.
+    pub(super) fn fold(&mut self, (from, to, [height, along_x, along_y]): Edge) {
+        let place = |p: Point| {
+            let [x, y] = sub(p, self.origin);
+            if self.lying { [y, x] } else { [x, y] }
+        };
+        if let Some(side) = side(place(from), place(to), 0, self.lying) {
+            let way = f64::from(side.way);
+            let rise = if self.lying { [along_y, along_x] } else { [along_x, along_y] };
+            let jump = [way * height, way * rise[0], way * rise[1]];
+            self.sides.push(Side { way: 0, jump, ..side });
+        }
+    }
+
+    /// The surface summed over the places whose winding numbers satisfy `counts`, and how high it comes there on any
+    /// stretch larger than `least`.
+    pub(super) fn relief(self, least: f64, counts: impl Fn(&[i32; LAYERS]) -> bool) -> (f64, f64) {
+        let (mut sum, mut most) = (0.0, 0.0_f64);
+        self.slabs(|open, middle, half| {
+            let mut winding = [0; LAYERS];
+            let mut plane = [0.0; 3];
+            for (i, (x, side)) in open.iter().enumerate() {
+                if i > 0 && counts(&winding) {
+                    let (west, before) = open[i - 1];
+                    let strip = Strip { middle, half, west: (west, before.lean), east: (*x, side.lean) };
+                    sum += strip.sum(plane);
+                    most = if strip.area() > least { most.max(strip.most(plane)) } else { most };
+                }
+                winding[side.layer] += side.way;
+                plane = [plane[0] + side.jump[0], plane[1] + side.jump[1], plane[2] + side.jump[2]];
+            }
+        });
+        (sum, most)
+    }
+
     /// Area of the places whose winding numbers, one a layer, satisfy `counts`.
-    pub(super) fn area(mut self, counts: impl Fn(&[i32; LAYERS]) -> bool) -> f64 {
+    pub(super) fn area(self, counts: impl Fn(&[i32; LAYERS]) -> bool) -> f64 {
+        let mut area = 0.0;
+        self.slabs(|open, _, half| area += width(open, &counts) * 2.0 * half);
+        area
+    }
+
+    /// Visits every slab: the sides through it with where they cross its middle, west to east, the height of the middle,
+    /// and half the height of the slab.
+    fn slabs(mut self, mut visit: impl FnMut(&[(f64, &Side)], f64, f64)) {
         self.sides.sort_unstable_by(|a, b| a.low[1].total_cmp(&b.low[1]));
         let heights = heights(&self.sides);
         let mut waiting = self.sides.iter().peekable();
         // Kept in the order of the slab before, which a slab changes in few places: the sort has next to nothing to do.
         let mut open: Vec<(f64, &Side)> = Vec::new();
-        let mut area = 0.0;
         for pair in heights.windows(2) {
             open.retain(|(_, side)| side.high[1] > pair[0]);
             while let Some(side) = waiting.next_if(|side| side.low[1] <= pair[0]) {
@@ -109,9 +159,8 @@ impl Sweep {
                 *x = side.low[0] + (middle - side.low[1]) * side.lean;
             }
             in_order(&mut open);
-            area += width(&open, &counts) * (pair[1] - pair[0]);
+            visit(&open, middle, 0.5 * (pair[1] - pair[0]));
         }
-        area
     }
 }
 
@@ -122,7 +171,40 @@ fn side(a: Point, b: Point, layer: usize, swapped: bool) -> Option<Side> {
     let way = if falls == swapped { -1 } else { 1 };
     let (low, high) = if falls { (b, a) } else { (a, b) };
     let lean = (high[0] - low[0]) / (high[1] - low[1]);
-    (low[1] < high[1] && lean.is_finite()).then_some(Side { low, high, layer, way, lean })
+    (low[1] < high[1] && lean.is_finite()).then_some(Side { low, high, layer, way, lean, jump: [0.0; 3] })
+}
+
+/// What lies between two sides within a slab: where each crosses its middle, and its lean.
+struct Strip {
+    middle: f64,
+    half: f64,
+    west: (f64, f64),
+    east: (f64, f64),
+}
+
+impl Strip {
+    fn area(&self) -> f64 {
+        2.0 * self.half * (self.east.0 - self.west.0)
+    }
+
+    /// A plane summed over it.
+    fn sum(&self, [height, along, up]: Plane) -> f64 {
+        let square = |a: f64, b: f64| 0.5 * (a * a - b * b);
+        let ((west, west_lean), (east, east_lean)) = (self.west, self.east);
+        let at_middle = (height + up * self.middle) * (east - west) + along * square(east, west);
+        let bend = up * (east_lean - west_lean) + along * square(east_lean, west_lean);
+        2.0 * self.half * (at_middle + self.half * self.half / 3.0 * bend)
+    }
+
+    /// The highest of its corners.
+    fn most(&self, [height, along, up]: Plane) -> f64 {
+        let at = |(x, lean): (f64, f64), way: f64| {
+            let by = way * self.half;
+            height + along * (x + lean * by) + up * (self.middle + by)
+        };
+        let [a, b] = [-1.0, 1.0].map(|way| at(self.west, way).max(at(self.east, way)));
+        a.max(b)
+    }
 }
 
 /// Sorts by insertion, which costs as many steps as there are pairs out of order.

@@ -56,19 +56,27 @@ pub fn below(sine_above: f64, n: f64) -> f64 {
 /// The deepest a point `across` metres away may lie so that the way in water is no longer than `path`; nothing where no
 /// depth is that near. The eye stands `height` over the surface.
 ///
-/// The deeper the point, the longer the way to it, so a bisection finds it.
+/// The sine of the ray below the surface is sought: how far it comes above and below the surface together rises with it,
+/// ever more steeply, so that Newton's steps from a sine that is too large never pass the one that is right.
 pub fn deepest_within(path: f64, height: f64, across: f64, n: f64) -> f64 {
-    let way = |depth: f64| {
-        let rest = across - passes(height, depth, across, n);
-        (rest * rest + depth * depth).sqrt()
-    };
     if path <= 0.0 || height <= 0.0 {
         return 0.0;
     }
-    let (mut low, mut high) = (0.0, path);
-    for _ in 0..STEPS {
-        let middle = 0.5 * (low + high);
-        if way(middle) <= path { low = middle } else { high = middle }
+    if across <= 0.0 {
+        return path;
     }
-    0.5 * (low + high)
+    // Neither part of the way alone may come farther than across.
+    let above = across / (across * across + height * height).sqrt();
+    let mut sine = (across / path).min(above / n);
+    for _ in 0..STEPS {
+        let level = 1.0 - n * sine * n * sine;
+        let upright = level.max(f64::MIN_POSITIVE).sqrt();
+        let over = height * n * sine / upright + path * sine - across;
+        let next = sine - over / (height * n / (upright * level) + path);
+        if next.is_nan() || next >= sine || next <= 0.0 {
+            break;
+        }
+        sine = next;
+    }
+    path * (1.0 - sine * sine).sqrt()
 }

@@ -32,9 +32,7 @@ static WIDEST: Assembly<Length> = Assembly {
     ),
     run: |data| {
         let (outline, open) = left_open(data)?;
-        let bounds = outline.bounds();
-        let whole = (bounds.high[0] - bounds.low[0]).max(bounds.high[1] - bounds.low[1]);
-        Ok(Length::from_si(open.map_or(whole, |p| p.widest)))
+        Ok(Length::from_si(open.map_or_else(|| outline.greatest_width(), |p| p.widest)))
     },
 };
 

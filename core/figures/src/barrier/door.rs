@@ -18,15 +18,11 @@ fn barrier_of(sheet: Sheet<'_>, at: Subject, group_at: Subject) -> Known<Subject
     let Some(named) = door.barrier.given() else {
         return Err(Gap::from(door.barrier.missing()).into());
     };
-    let barriers = sheet.design().barriers.items();
-    let Some(index) = barriers.iter().position(|b| b.id == named.name()) else {
+    let Some(index) = sheet.design().barrier_named(named.name()) else {
         let what = format!("there is no barrier \"{}\"", named.name());
         return Err(Gap::at(GapKind::LeadsNowhere, what, named.seat().origin).into());
     };
-    let pairs = About::BarrierGroup.walk(sheet.design()).subjects;
-    let of = |s: &Subject, about, index| s.part(about).is_some_and(|p| p.index() == index);
-    let pair =
-        pairs.into_iter().find(|s| of(s, About::Barrier, index) && of(s, About::Group, group_at.index()));
+    let pair = About::BarrierGroup.of_two(sheet.design(), index, group_at.index());
     pair.ok_or_else(|| {
         let what = format!("the barrier \"{}\" bounds no space of this group", named.name());
         Gap::at(GapKind::Unsound, what, named.seat().origin).into()

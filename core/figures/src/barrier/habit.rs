@@ -4,12 +4,12 @@ use haulout_calc::containment::REACH as REACH_OF;
 use haulout_model::{About, Subject};
 use haulout_quantity::Basis;
 use haulout_quantity::si::{Length, Ratio};
-use haulout_register::{Build, Habit, Species, Value, find};
+use haulout_register::{Build, Habit, Species, Value};
 use haulout_sheet::{Axis, Figure, FigureCard, Gaps, Known, Line, Sheet, Size};
 
 use super::yes::{BY_HEIGHT, BY_ROOF, HAS};
 use crate::group::BODY_LENGTH;
-use crate::species::{group, species_value};
+use crate::species::{group, species, species_value};
 
 const fn card(
     id: &'static str,
@@ -44,14 +44,13 @@ fn habit(
     what: &'static str,
     of: fn(&'static Species) -> Option<&'static Value>,
 ) -> Known<Line<Ratio>> {
-    species_value(sheet, group(sheet, at), what, of)
+    species_value(sheet, at, what, of)
 }
 
 /// The kind of body as a line, and as the register has it: which lengths are read hangs on it, and the line says so.
 pub(crate) fn body(sheet: Sheet<'_>, at: Subject) -> Known<(Line<Ratio>, Build)> {
     let line = habit(sheet, at, "kind of body", |s| s.habit().map(|h| &h.body))?;
-    let words = sheet.word_of(group(sheet, at).species.on(sheet)?);
-    let row: Option<&'static Habit> = find(&words).and_then(Species::habit);
+    let row: Option<&'static Habit> = species(sheet, at)?.habit();
     Ok((line, row.map_or(Build::Lizard, |h| h.build)))
 }
 

@@ -30,7 +30,7 @@ pub(crate) fn door(sheet: Sheet<'_>, at: Subject) -> &Door {
 
 /// A space by its name.
 fn space<'s>(sheet: Sheet<'s>, name: &Reference) -> Known<&'s Space> {
-    let found = sheet.design().hall.spaces.items().iter().find(|s| s.id == name.name());
+    let found = sheet.design().space_named(name.name()).map(|at| &sheet.design().hall.spaces.items()[at]);
     found.ok_or_else(|| {
         let what = format!("there is no space \"{}\"", name.name());
         Gap::at(GapKind::LeadsNowhere, what, name.seat().origin).into()

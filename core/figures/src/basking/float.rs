@@ -71,8 +71,8 @@ static EDGE: Assembly<Length> = Assembly {
         text: "freeboard + m_own / (rho × A) less the draught of the edge with the whole load there: W / rho × (1 / A + e × t / I) while the bottom is wet all over, the wet part alone beyond that",
         symbols: &[],
         kind: Kind::Construction,
-        basis: Basis::Published,
-        source: "waterplane stiffness, Rawson & Tupper, Basic Ship Theory; a bottom that lifts on one side as a footing without tension (q_max = 2 P / (3 L (B / 2 - e)))",
+        basis: Basis::Recalled,
+        source: "waterplane stiffness after Rawson & Tupper, Basic Ship Theory, from memory; a bottom that lifts on one side as a footing without tension (q_max = 2 P / (3 L (B / 2 - e)))",
         range: "wall-sided floats whose deck is their waterplane",
     },
     run: |data: &[Datum]| {
@@ -102,9 +102,8 @@ pub static GROUP_MASS: Figure<Line<Mass>> = Figure {
         let mass = if stated.is_given() {
             stated.on(sheet)
         } else {
-            let known: Known<Line<Mass>> = crate::species_value(sheet, group(sheet, at), "body mass", |s| {
-                s.bask().and_then(|b| b.mass.as_ref())
-            });
+            let known: Known<Line<Mass>> =
+                crate::species_value(sheet, at, "body mass", |s| s.bask().and_then(|b| b.mass.as_ref()));
             // Both the field and the register could have told.
             known.map_err(|gaps| match stated.on(sheet) {
                 Err(own) => own.and(gaps),

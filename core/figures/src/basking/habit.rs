@@ -3,12 +3,12 @@
 use haulout_calc::formula::Formula;
 use haulout_model::{About, Subject};
 use haulout_quantity::si::Ratio;
-use haulout_register::{Bask, Species, find};
+use haulout_register::Bask;
 use haulout_sheet::{All, Figure, FigureCard, Known, Line, Sheet};
 
 use super::{closed, pick};
 use crate::group::ANIMALS;
-use crate::species::{group, species_value};
+use crate::species::{species, species_value};
 
 const fn card(id: &'static str, title: &'static str) -> FigureCard {
     FigureCard { id, title, about: About::Group, axes: &[], unit: "", us_unit: "", resolution: None }
@@ -26,10 +26,8 @@ static ANY: Formula<(Ratio,), bool> = Formula {
 
 /// What the register knows of the basking of a group, as a line and as the row itself.
 pub(crate) fn basks(sheet: Sheet<'_>, at: Subject) -> Known<(Line<Ratio>, bool)> {
-    let own = group(sheet, at);
-    let line = species_value(sheet, own, "whether it basks", |s| s.bask().map(|b| &b.basks))?;
-    let words = sheet.word_of(own.species.on(sheet)?);
-    let row: Option<&'static Bask> = find(&words).and_then(Species::bask);
+    let line = species_value(sheet, at, "whether it basks", |s| s.bask().map(|b| &b.basks))?;
+    let row: Option<&'static Bask> = species(sheet, at)?.bask();
     Ok((line, row.is_none_or(|b| b.basks.value > 0.5)))
 }
 

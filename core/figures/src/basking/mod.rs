@@ -9,7 +9,7 @@ pub mod warmth;
 use haulout_calc::formula::{FormulaCard, Kind};
 use haulout_model::animal::Group;
 use haulout_model::basking::Basking;
-use haulout_model::{About, Missing, MissingKind, State, Subject};
+use haulout_model::{About, Missing, MissingKind, Reference, State, Subject};
 use haulout_quantity::Basis;
 use haulout_sheet::{Gap, GapKind, Known, Sheet};
 
@@ -110,8 +110,8 @@ fn groups(sheet: Sheet<'_>) -> impl Iterator<Item = Subject> {
 /// Gaps where it is open who uses it, where a named group is not there, and where nobody does.
 pub fn groups_of(sheet: Sheet<'_>, site_at: Subject) -> Known<Vec<Subject>> {
     let site = site(sheet, site_at);
-    let all = sheet.design().animals.items();
-    if let Some(lost) = site.groups.items().iter().find(|n| all.iter().all(|g| g.id != n.name())) {
+    let named = |group: &Reference| sheet.design().group_named(group.name());
+    if let Some(lost) = site.groups.items().iter().find(|group| named(group).is_none()) {
         let what = format!("there is no group \"{}\"", lost.name());
         return Err(Gap::at(GapKind::LeadsNowhere, what, lost.seat().origin).into());
     }

@@ -7,7 +7,7 @@ use haulout_register::{Species, Value};
 use haulout_sheet::{Figure, FigureCard, Known, Line, Sheet};
 
 use super::site;
-use crate::species::{group, species_value};
+use crate::species::species_value;
 
 const fn card(id: &'static str, title: &'static str, about: About, unit: [&'static str; 2]) -> FigureCard {
     FigureCard { id, title, about, axes: &[], unit: unit[0], us_unit: unit[1], resolution: None }
@@ -39,7 +39,7 @@ fn of<Q: Measure>(
     what: &'static str,
     value: fn(&'static Species) -> Option<&'static Value>,
 ) -> Known<Line<Q>> {
-    species_value(sheet, group(sheet, at), what, value)
+    species_value(sheet, at, what, value)
 }
 
 /// Least temperature of a basking place for the species.

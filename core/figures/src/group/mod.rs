@@ -34,7 +34,7 @@ pub static BODY_LENGTH: Figure<Line<Length>> = Figure {
         let stated = in_case(sheet, &group.body_length);
         if sheet.case().size == Size::Grown && !stated.is_given() {
             let of = |s: &'static haulout_register::Species| s.body_length.as_ref();
-            let known: Known<Line<Length>> = crate::species_value(sheet, group, "full-grown body length", of);
+            let known: Known<Line<Length>> = crate::species_value(sheet, at, "full-grown body length", of);
             // Both the field and the register could have told.
             return known.map_err(|gaps| match stated.on(sheet) {
                 Err(own) => own.and(gaps),

@@ -89,9 +89,8 @@ fn surface(sheet: Sheet<'_>, at: Subject) -> Known<Line<Length>> {
 }
 
 fn floor(sheet: Sheet<'_>, space: &Reference) -> Known<Line<Length>> {
-    let spaces = sheet.design().hall.spaces.items();
-    match spaces.iter().find(|s| s.id == space.name()) {
-        Some(found) => crate::level(sheet, &found.floor_level),
+    match sheet.design().space_named(space.name()) {
+        Some(found) => crate::level(sheet, &sheet.design().hall.spaces.items()[found].floor_level),
         None => {
             let what = format!("there is no space \"{}\"", space.name());
             Err(Gap::at(GapKind::LeadsNowhere, what, space.seat().origin).into())

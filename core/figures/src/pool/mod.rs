@@ -31,7 +31,7 @@ pub(crate) fn level_in_case(sheet: Sheet<'_>, at: Subject) -> Known<Line<Length>
 
 /// The pool a reference leads to.
 pub(crate) fn named(sheet: Sheet<'_>, reference: &Reference) -> Known<Subject> {
-    match sheet.design().pools.items().iter().position(|p| p.id == reference.name()) {
+    match sheet.design().pool_named(reference.name()) {
         Some(at) => Ok(Subject::nth(About::Pool, at)),
         None => {
             let what = format!("there is no pool \"{}\"", reference.name());

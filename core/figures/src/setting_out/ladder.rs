@@ -33,10 +33,11 @@ fn is_stated(level: &Level) -> bool {
     matches!(level.state(), State::Given(_))
 }
 
-/// Top of the liner over the invert of the overflow, where a liner is stated.
+/// Top of the liner over the invert of the overflow; nothing where the file says that there is no liner. A liner that is
+/// not spoken of is a gap: it may end below the overflow.
 pub fn liner_over_overflow(sheet: Sheet<'_>, at: Subject) -> Option<Known<Line<Length>>> {
-    is_stated(&pool(sheet, at).levels.liner_top)
-        .then(|| over_overflow(sheet, at, &pool(sheet, at).levels.liner_top))
+    let top = &pool(sheet, at).levels.liner_top;
+    (!matches!(top.state(), State::None)).then(|| over_overflow(sheet, at, top))
 }
 
 /// Rim over the invert of the overflow.

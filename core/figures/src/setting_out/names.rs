@@ -108,7 +108,7 @@ pub fn kind_is_named(sheet: Sheet<'_>, at: Subject) -> Known<Line<bool>> {
 pub fn space_is_named(sheet: Sheet<'_>, at: Subject) -> Known<Line<bool>> {
     let design = sheet.design();
     let id = &design.hall.spaces.items()[at.index()].id;
-    let space = design.directory.ids.iter().find(|e| e.name() == id && e.list() == "spaces");
+    let space = design.directory.with_id(id).find(|e| e.list() == "spaces");
     let Some(space) = space else {
         let seat = design.hall.spaces.items()[at.index()].outline.seat();
         return Err(Gap::at(GapKind::Absent, "id of the space", seat.origin).into());

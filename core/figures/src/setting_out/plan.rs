@@ -97,16 +97,15 @@ pub static POOLS_OVERLAP: Figure<Line<Area>> = Figure {
 /// The zone of a subject, with the subject of its pool.
 pub(crate) fn zone(sheet: Sheet<'_>, at: Subject) -> (Subject, &haulout_model::pool::Zone) {
     let (own, zone) =
-        sheet.design().zones().nth(at.index()).expect("a subject about a zone stands for one of the zones");
+        sheet.design().zone(at.index()).expect("a subject about a zone stands for one of the zones");
     (Subject::nth(About::Pool, own), zone)
 }
 
 fn space_or_hall(sheet: Sheet<'_>, link: &Link) -> Known<Line<Drawn>> {
     let hall = &sheet.design().hall;
     if let Some(reference) = link.given() {
-        let spaces = hall.spaces.items();
-        return match spaces.iter().find(|s| s.id == reference.name()) {
-            Some(space) => crate::outline(sheet, &space.outline),
+        return match sheet.design().space_named(reference.name()) {
+            Some(space) => crate::outline(sheet, &hall.spaces.items()[space].outline),
             None => {
                 let what = format!("there is no space \"{}\"", reference.name());
                 Err(Gap::at(GapKind::LeadsNowhere, what, reference.seat().origin).into())

@@ -191,8 +191,8 @@ pub(crate) fn position(sheet: Sheet<'_>, at: usize) -> &Position {
 /// Level of the eye: the floor of the space the visitor stands in, and the eye over it.
 pub(crate) fn eye_level(sheet: Sheet<'_>, position: &Position) -> Known<Line<Length>> {
     let floor = match position.space.given() {
-        Some(name) => match sheet.design().hall.spaces.items().iter().find(|s| s.id == name.name()) {
-            Some(space) => crate::level(sheet, &space.floor_level),
+        Some(name) => match sheet.design().space_named(name.name()) {
+            Some(space) => crate::level(sheet, &sheet.design().hall.spaces.items()[space].floor_level),
             None => Err(leads_nowhere("space", name)),
         },
         None => Err(Gap::from(position.space.missing()).into()),
@@ -257,8 +257,8 @@ fn front(sheet: Sheet<'_>, name: &Reference) -> Known<Line<Arc<Front>>> {
     if let Some(found) = design.visitors.guards.items().iter().find(|g| g.id == name.name()) {
         return guard(sheet, found);
     }
-    match design.barriers.items().iter().find(|b| b.id == name.name()) {
-        Some(found) => barrier(sheet, found),
+    match design.barrier_named(name.name()) {
+        Some(found) => barrier(sheet, &design.barriers.items()[found]),
         None => Err(leads_nowhere("guard or barrier", name)),
     }
 }

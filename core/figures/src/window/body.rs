@@ -9,7 +9,6 @@ use haulout_register::{Species, Value};
 use haulout_sheet::{All, Axis, Figure, FigureCard, Known, Line, Sheet};
 
 use crate::group::{BODY_HEIGHT, BODY_LENGTH};
-use crate::species::group;
 use crate::species_value;
 
 const fn depth(what: &'static str, value: f64, source: &'static str) -> Value {
@@ -115,12 +114,12 @@ static GETS_AWAY: Formula<(Ratio, Length, Length, Length, Ratio), Length> = Form
 
 fn body(sheet: Sheet<'_>, at: Subject) -> Known<Line<Ratio>> {
     let of = |s: &'static Species| s.habit().map(|h| &h.body);
-    species_value(sheet, group(sheet, at), "kind of body", of)
+    species_value(sheet, at, "kind of body", of)
 }
 
 fn walks(sheet: Sheet<'_>, at: Subject) -> Known<Line<Ratio>> {
     let of = |s: &'static Species| s.gait().map(|g| &g.walks_the_bed);
-    species_value(sheet, group(sheet, at), "whether it walks on the bed", of)
+    species_value(sheet, at, "whether it walks on the bed", of)
 }
 
 /// Whether the group is of turtles.

@@ -83,7 +83,7 @@ pub fn drawing(subject: &Subject<'_>) -> String {
             "The design draws nothing: no hall, no pool, no line, no place.",
         );
     }
-    column::column(&keynotes, &lists(design, &plan), &mut svg);
+    column::column(&keynotes, &lists(subject, design, &plan), &mut svg);
     strip::strip(&plan, &frame, design, tongue, &mut svg);
     title::title(subject, &frame, &mut svg);
     svg.rectangle(BORDER.from, BORDER.size(), Fill::NONE, Stroke::FRAME);
@@ -115,8 +115,16 @@ fn beyond(plan: &mut Plan, frame: &Frame) {
     plan.not_drawn.extend(off);
 }
 
+/// Annexes, a specification and what they changed.
+fn annexed(subject: &Subject<'_>) -> Vec<String> {
+    let overridden = subject.ruleset.overridden(subject.book.design(), subject.stage).into_iter();
+    let overridden = overridden.map(|o| format!("{}: {} instead of {}, by {}", o.what, o.to, o.from, o.by));
+    let rows = crate::annexed::rows(subject.ruleset).into_iter();
+    rows.map(|(word, text)| format!("{word}: {text}")).chain(overridden).collect()
+}
+
 /// What the plan cannot show: things without a place, and things that could not be drawn.
-fn lists(design: &Design, plan: &Plan) -> Vec<Listed> {
+fn lists(subject: &Subject<'_>, design: &Design, plan: &Plan) -> Vec<Listed> {
     let places = plan.places();
     let placed: BTreeSet<&str> =
         places.keys().map(String::as_str).filter(|id| !plan.aliases.contains_key(*id)).collect();
@@ -132,5 +140,6 @@ fn lists(design: &Design, plan: &Plan) -> Vec<Listed> {
     vec![
         Listed { heading: "Without a place in plan", items },
         Listed { heading: "Left off", items: not_drawn },
+        Listed { heading: "Annexes and specification", items: annexed(subject) },
     ]
 }

@@ -1,8 +1,5 @@
 //! The title block, with the data fields of ISO 7200 as common practice has them: title, revision, date, status, scale, sheet.
 
-use haulout_model::Design;
-use haulout_register::AUTHORITIES;
-
 use super::Subject;
 use super::frame::{Frame, TITLE};
 use super::style::{Fill, Stroke};
@@ -38,7 +35,7 @@ pub(super) fn title(subject: &Subject<'_>, frame: &Frame, svg: &mut Svg) {
         field([112.0, 11.0], [22.0, 8.0], "Scale", format!("1:{}", number_of_scale(frame.scale)), 2.8),
         field([134.0, 11.0], [23.0, 8.0], "Stage", subject.stage.to_owned(), 2.5),
         field([157.0, 11.0], [23.0, 8.0], "Sheet", "1 of 1, A3".to_owned(), 2.5),
-        field([0.0, 19.0], [134.0, 8.0], "Held to", held_to(design), 2.1),
+        field([0.0, 19.0], [134.0, 8.0], "Held to", held_to(subject), 2.1),
         field([134.0, 19.0], [46.0, 8.0], "Reviewed on", subject.on.to_owned(), 2.5),
         field([0.0, 27.0], [68.0, 8.0], "File", subject.file.to_owned(), 2.1),
         field([68.0, 27.0], [112.0, 8.0], "SHA-256 of the file", digest, 2.1),
@@ -64,10 +61,9 @@ fn draw(field: &Field, svg: &mut Svg) {
 }
 
 /// Titles of what the design is held to; practice only where nothing is chosen.
-fn held_to(design: &Design) -> String {
-    let held = &design.project.held_to;
-    let lists = [&held.welfare, &held.electrical, &held.guards];
-    let chosen = |id: &str| lists.iter().any(|l| l.items().iter().any(|r| r.name() == id));
-    let titles: Vec<&str> = AUTHORITIES.iter().filter(|a| chosen(a.id)).map(|a| a.id).collect();
-    if titles.is_empty() { "practice only; no authority is chosen".to_owned() } else { titles.join("; ") }
+fn held_to(subject: &Subject<'_>) -> String {
+    let chosen = subject.ruleset.held_to(subject.book.design());
+    let known = subject.ruleset.limits.register().authorities();
+    let ids: Vec<&str> = known.filter(|a| chosen.iter().any(|id| id == a.id)).map(|a| a.id).collect();
+    if ids.is_empty() { "practice only; no authority is chosen".to_owned() } else { ids.join("; ") }
 }

@@ -21,7 +21,15 @@ fn held_to(schema: &str, value: &Value) {
 
 fn design<'r>(text: Option<Written<'r>>, problems: &'r [Problem], answers: &'r [Told]) -> Reviewed<'r> {
     let stage = problems.is_empty().then_some("detailed");
-    Reviewed { file: "a.json".to_owned(), digest: DIGEST.to_owned(), stage, text, problems, answers }
+    Reviewed {
+        file: "a.json".to_owned(),
+        digest: DIGEST.to_owned(),
+        stage,
+        overridden: Vec::new(),
+        text,
+        problems,
+        answers,
+    }
 }
 
 #[test]
@@ -105,6 +113,6 @@ fn an_answer_states_its_numbers_in_its_unit_and_its_margin_as_a_difference() {
     assert_eq!(
         value["designs"][0]["answers"][2]["roots"],
         json!([{ "kind": "limit", "what": "warmest water", "value": "28.00 °C", "basis": "common practice",
-                 "source": "a rule of the house, for this test" }])
+                 "source": "a rule of the house, for this test", "annex": null }])
     );
 }

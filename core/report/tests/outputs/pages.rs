@@ -87,5 +87,9 @@ fn the_page_of_a_sheet() {
 #[test]
 fn the_rulebook_and_a_manual_page() {
     let rules = house().rules;
-    insta::assert_snapshot!(format!("{}\n----\n{}", rule_list(&rules, 80), manual_page(&rules[0], 80)));
+    insta::assert_snapshot!(format!(
+        "{}\n----\n{}",
+        rule_list(&rules, 80),
+        manual_page(&crate::common::built_in(), &rules[0], 80)
+    ));
 }

@@ -94,7 +94,7 @@ const TRIALS: &[Trial] = &[
     ("escape", "open_file(\"/etc/passwd\")", "there is no open_file", "open_file"),
     ("escape", "2 ** 3", "'**' is switched off", "**"),
     ("escape", "this.figure(\"depth\")", "'this' is switched off", "this"),
-    ("escape", "unknown_name", "Undefined variable", "unknown_name"),
+    ("escape", "unknown_name", "nothing is called \"unknown_name\" here", "unknown_name"),
 ];
 
 fn body(raw: &str) -> String {
@@ -183,9 +183,17 @@ fn what_stands_beside_the_function_is_refused() {
 fn a_broken_card_is_refused_at_its_place() {
     let card = CARD.replace("LISTS", LISTS);
     for (from, to, told, at) in [
-        ("\"demand\"", "\"demands\"", "unknown field `demands`", ""),
-        ("\"shall\"", "\"must\"", "unknown variant `must`", ""),
-        ("\"title\": \"A trial\",", "", "missing field `title`", ""),
+        ("\"demand\"", "\"demands\"", "nearest there is is \"demand\"", "\"demands\""),
+        ("\"shall\"", "\"must\"", "not among the words that may stand here: shall, should", "\"must\""),
+        (
+            "\"shall\"",
+            "\"shall\", \"demand\": \"should\"",
+            "\"demand\" stands in the card twice",
+            "\"demand\"",
+        ),
+        ("\"asks\": \"a\",", "", "the card lacks \"asks\" here", "}"),
+        ("\"asks\": \"a\",", "\"asks\": 1,", "invalid type", ""),
+        ("\"title\": \"A trial\",", "", "the card lacks \"title\" here", "}"),
         (
             "\"about\": \"pool-group\"",
             "\"about\": \"pond-group\"",

@@ -3,3 +3,4 @@
 mod common;
 mod hostile;
 mod judging;
+mod listed;
