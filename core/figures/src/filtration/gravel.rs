@@ -1,18 +1,22 @@
-//! Planted gravel filters: the rise of the water through the bed, and what is left below the notch.
+//! Planted gravel filters: the rise of the water through the bed, the lip it leaves over, and what is left below notch and wall.
 
 use std::sync::Arc;
 
-use haulout_calc::filtration;
-use haulout_calc::formula::{Formula, FormulaCard, Kind};
+use haulout_calc::filtration::gravel as formulas;
+use haulout_calc::formula::{Formula, FormulaCard, Kind, Refusal};
 use haulout_calc::geometry::Outline;
-use haulout_model::About;
-use haulout_quantity::si::{Area, Length, Velocity};
+use haulout_calc::water::{DENSITY, DYNAMIC_VISCOSITY};
+use haulout_model::filter::Layer;
+use haulout_model::weir::Weir;
+use haulout_model::{About, Subject};
+use haulout_quantity::si::{Area, Length, Ratio, Velocity, VolumeRate};
 use haulout_quantity::{Basis, Measure};
-use haulout_sheet::{All, Axis, Figure, FigureCard, Line};
+use haulout_sheet::{All, Axis, Figure, FigureCard, Gap, Known, Line, Many, Sheet};
 
-use super::{circuit_of, filter};
+use super::{circuit_of, filter, water_of};
 use crate::circuit::duty::DELIVERED_FLOW;
-use crate::terms::DIFFERENCE;
+use crate::pool::water::COOLEST;
+use crate::terms::{self, DIFFERENCE};
 
 static PLAN: Formula<(Arc<Outline>,), Area> = Formula {
     card: &FormulaCard {
@@ -56,6 +60,61 @@ pub static PLANTED: Figure<Line<bool>> = Figure {
     work: |sheet, at| sheet.work(&IS_PLANTED, (filter(sheet, at).kind.on(sheet)?.option(),)),
 };
 
+static COEFFICIENT: Formula<(u16,), Ratio> = Formula {
+    card: &FormulaCard {
+        name: "coefficient of a crest",
+        result: "C",
+        text: "0.62 of a sharp crest, 0.577 of a rounded one",
+        symbols: &["kind"],
+        kind: Kind::Pick,
+        basis: Basis::Published,
+        source: "weir equation of Poleni: 0.62 for a thin crest, 1 / sqrt(3) for critical depth over a broad one",
+        range: "straight crests",
+    },
+    run: |(kind,)| match kind {
+        FULL_WIDTH | CONTRACTED => Ok(Ratio::from_si(0.62)),
+        ROUND => Ok(Ratio::from_si(1.0 / 3_f64.sqrt())),
+        _ => Err(Refusal::new(
+            "the head over a V-notch is not worked out here; state the lip or notch as a straight crest with its width",
+        )),
+    },
+};
+
+/// Positions of the kinds of weir on their card.
+const FULL_WIDTH: u16 = 0;
+const CONTRACTED: u16 = 1;
+const ROUND: u16 = 3;
+
+static LENGTHS: Many<Length, Length> =
+    Many { card: &terms::arithmetic("sum of lengths", "h", "+", &[]), run: |l| Ok(l.iter().copied().sum()) };
+
+static BETWEEN: Formula<(Length, Length, Length), Length> = Formula {
+    card: &terms::arithmetic("room over a crest in flow", "d", "z_top - z_crest - h", &["z_top", "z_crest", "h"]),
+    run: |(top, crest, head)| Ok(top - crest - head),
+};
+
+/// Plan area of a filter.
+pub static PLAN_AREA: Figure<Line<Area>> = Figure {
+    card: &FigureCard {
+        id: "filter-plan",
+        title: "plan area of the filter",
+        about: About::Filter,
+        axes: &[],
+        unit: "m2",
+        us_unit: "ft2",
+        resolution: Some("curves flattened to 5 mm"),
+    },
+    work: |sheet, at| {
+        let plan = crate::outline(sheet, &filter(sheet, at).outline)?;
+        sheet.construct(&PLAN, (plan,))
+    },
+};
+
+/// What the pump of its circuit delivers.
+pub(super) fn flow(sheet: Sheet<'_>, at: Subject) -> Known<Line<VolumeRate>> {
+    circuit_of(sheet, at).and_then(|circuit| DELIVERED_FLOW.of(sheet, circuit))
+}
+
 /// Rise of the water through the bed by the delivered flow.
 pub static UP_FLOW: Figure<Line<Velocity>> = Figure {
     card: &FigureCard {
@@ -68,10 +127,7 @@ pub static UP_FLOW: Figure<Line<Velocity>> = Figure {
         resolution: None,
     },
     work: |sheet, at| {
-        let plan = crate::outline(sheet, &filter(sheet, at).outline);
-        let area = plan.and_then(|outline| sheet.construct(&PLAN, (outline,)));
-        let flow = circuit_of(sheet, at).and_then(|circuit| DELIVERED_FLOW.of(sheet, circuit));
-        sheet.work(&filtration::UP_FLOW, (flow, area).all()?)
+        sheet.work(&formulas::UP_FLOW, (flow(sheet, at), PLAN_AREA.of(sheet, at)).all()?)
     },
 };
 
@@ -91,5 +147,91 @@ pub static NOTCH_OVER_WATER: Figure<Line<Length>> = Figure {
         let notch = crate::level(sheet, &filter.notch.level);
         let lines = (notch, crate::level(sheet, &filter.levels.water)).all()?;
         sheet.work(&DIFFERENCE, lines)
+    },
+};
+
+const fn level_card(id: &'static str, title: &'static str, axes: &'static [Axis]) -> FigureCard {
+    FigureCard { id, title, about: About::Filter, axes, unit: "mm", us_unit: "in", resolution: None }
+}
+
+fn head_over(sheet: Sheet<'_>, at: Subject, weir: &Weir) -> Known<Line<Length>> {
+    let kind = weir.kind.on(sheet).and_then(|kind| sheet.work(&COEFFICIENT, (kind.option(),)));
+    let lines = (flow(sheet, at), weir.width.on(sheet), kind).all()?;
+    sheet.work(&formulas::CREST_HEAD, lines)
+}
+
+/// Head over the lip by the delivered flow.
+pub static LIP_HEAD: Figure<Line<Length>> = Figure {
+    card: &level_card("lip-head", "head over the lip", &[Axis::Filter]),
+    work: |sheet, at| head_over(sheet, at, &filter(sheet, at).lip),
+};
+
+/// The level at which the water runs: the lip and the head over it.
+pub static RUNNING_LEVEL: Figure<Line<Length>> = Figure {
+    card: &FigureCard {
+        unit: "m",
+        us_unit: "ft",
+        ..level_card("running-level", "running level by the lip", &[Axis::Filter])
+    },
+    work: |sheet, at| {
+        let lip = crate::level(sheet, &filter(sheet, at).lip.level);
+        sheet.fold(&LENGTHS, &Vec::from([lip, LIP_HEAD.of(sheet, at)]).all()?)
+    },
+};
+
+/// What is left under the top of the wall when the lip is blocked and the notch takes the whole flow.
+pub static WALL_OVER_NOTCH: Figure<Line<Length>> = Figure {
+    card: &level_card("wall-over-notch", "wall over the notch in full flow", &[Axis::Filter]),
+    work: |sheet, at| {
+        let filter = filter(sheet, at);
+        let wall = crate::level(sheet, &filter.levels.wall_top);
+        let notch = crate::level(sheet, &filter.notch.level);
+        let lines = (wall, notch, head_over(sheet, at, &filter.notch)).all()?;
+        sheet.work(&BETWEEN, lines)
+    },
+};
+
+/// How far the air break of the riser lies over the running water.
+pub static AIR_BREAK_OVER_WATER: Figure<Line<Length>> = Figure {
+    card: &level_card("air-break-over-water", "air break of the riser over the running water", &[]),
+    work: |sheet, at| {
+        let filter = filter(sheet, at);
+        let lines =
+            (crate::level(sheet, &filter.feed.air_break), crate::level(sheet, &filter.levels.water)).all()?;
+        sheet.work(&DIFFERENCE, lines)
+    },
+};
+
+/// How far the running water stands over the top of the gravel.
+pub static WATER_OVER_BED: Figure<Line<Length>> = Figure {
+    card: &level_card("water-over-bed", "running water over the gravel", &[]),
+    work: |sheet, at| {
+        let levels = &filter(sheet, at).levels;
+        let lines = (crate::level(sheet, &levels.water), crate::level(sheet, &levels.bed)).all()?;
+        sheet.work(&DIFFERENCE, lines)
+    },
+};
+
+fn loss_of(sheet: Sheet<'_>, at: Subject, layer: &Layer) -> Known<Line<Length>> {
+    let water = water_of(sheet, at)
+        .and_then(|pool| COOLEST.of(sheet, pool))
+        .and_then(|t| (sheet.work(&DYNAMIC_VISCOSITY, (t,)), sheet.work(&DENSITY, (t,))).all());
+    let bed = (layer.thickness.on(sheet), layer.voids.low(sheet), layer.grain.low(sheet)).all();
+    let ((thickness, voids, grain), (viscosity, density), rise) =
+        (bed, water, UP_FLOW.of(sheet, at)).all()?;
+    sheet.work(&formulas::CLEAN_LOSS, (rise, thickness, voids, grain, viscosity, density))
+}
+
+/// Head lost in the clean bed.
+pub static CLEAN_LOSS: Figure<Line<Length>> = Figure {
+    card: &level_card("clean-bed-loss", "head lost in the clean bed", &[Axis::Filter]),
+    work: |sheet, at| {
+        let layers = &filter(sheet, at).layers;
+        if let Some(missing) = layers.missing() {
+            return Err(Gap::from(missing).into());
+        }
+        let each: Vec<Known<Line<Length>>> =
+            layers.items().iter().map(|layer| loss_of(sheet, at, layer)).collect();
+        sheet.fold(&LENGTHS, &each.all()?)
     },
 };

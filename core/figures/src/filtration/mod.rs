@@ -1,7 +1,13 @@
 //! Figures about filters and the ammonia they are to take out.
 
 pub mod ammonia;
+pub mod bed;
 pub mod gravel;
+pub mod joined;
+pub mod load;
+pub mod oxygen;
+pub mod renewal;
+pub mod stage;
 
 use haulout_model::feed::Feed;
 use haulout_model::filter::Filter;
@@ -32,4 +38,14 @@ pub(crate) fn circuit_of(sheet: Sheet<'_>, at: Subject) -> Known<Subject> {
             Err(Gap::at(GapKind::LeadsNowhere, what, link.missing().origin).into())
         }
     }
+}
+
+/// The first basin that the circuit of a filter serves: its water comes to the filter.
+pub(crate) fn water_of(sheet: Sheet<'_>, at: Subject) -> Known<Subject> {
+    let of = circuit_of(sheet, at)?;
+    let first = crate::circuit::served(sheet, of)?.into_iter().next();
+    first.unwrap_or_else(|| {
+        let seat = crate::circuit::circuit(sheet, of).serves.seat();
+        Err(Gap::at(GapKind::Absent, seat.what, seat.origin).into())
+    })
 }
