@@ -94,6 +94,12 @@ pub static RULES: &[&CompiledRule] = &[
     &filtration::notch_over_the_water::RULE,
     &filtration::up_flow_through_the_bed::RULE,
     &filtration::free_ammonia::RULE,
+    &filtration::free_ammonia_with_fish::RULE,
+    &filtration::surface_for_the_nitrogen::RULE,
+    &filtration::oxygen_through_the_bed::RULE,
+    &filtration::nitrate_held_by_water_change::RULE,
+    &filtration::alkalinity_lasts::RULE,
+    &filtration::nitrate_of_the_fill::RULE,
 ];
 
 /// The compiled rules, ready for a ruleset.

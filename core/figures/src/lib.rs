@@ -161,6 +161,7 @@ pub static CATALOGUE: &[&dyn Catalogued] = &[
     &filtration::renewal::ALKALINITY_USED,
     &filtration::renewal::ALKALINITY_AT_REST,
     &filtration::renewal::ALKALINITY_TO_DOSE,
+    &filtration::renewal::NITRATE_OF_FILL,
     &filtration::gravel::PLAN_AREA,
     &filtration::gravel::LIP_HEAD,
     &filtration::gravel::RUNNING_LEVEL,

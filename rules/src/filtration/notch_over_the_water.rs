@@ -2,9 +2,9 @@
 
 use haulout_engine::{Card, Check, CompiledRule, Consequence, Demand, Example, Expected, Manual, words};
 use haulout_figures::filtration::gravel::{NOTCH_OVER_WATER, PLANTED};
-use haulout_model::{About, Stage};
+use haulout_model::{About, Stage, Subject};
 use haulout_quantity::{Basis, Dimension};
-use haulout_sheet::{Case, Limit, Tighter};
+use haulout_sheet::{Case, Known, Limit, Sheet, Tighter};
 
 pub(crate) static RULE: CompiledRule = CompiledRule {
     card: Card {
@@ -25,18 +25,15 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
             why: words(
                 "A bed that is fed from below clogs, and the water over it rises by what the roots and solids take. A notch too low runs every day and hides the clogging; one too high lets the water find the wall first.",
             ),
-            judged: words("Level of the notch less the running level of the filter, between two limits."),
+            judged: words(
+                "Level of the notch less the running level of the filter, between two limits.",
+            ),
             cure: words("raise or lower the notch, and raise the wall with it"),
         },
     },
     limits: &[&LIMITS[0], &LIMITS[1]],
     examples: EXAMPLES,
-    judge: |sheet, at| {
-        let applies = PLANTED.of(sheet, at).map(Check::holds);
-        let over = NOTCH_OVER_WATER.of(sheet, at);
-        let within = over.map(|o| Check::within(o, sheet.limit(&LIMITS[0]), sheet.limit(&LIMITS[1])));
-        Ok(Check::only_if(applies, within))
-    },
+    judge,
 };
 
 static LIMITS: [Limit; 2] = [
@@ -65,6 +62,15 @@ static LIMITS: [Limit; 2] = [
         source: "builders of planted filters: 60 to 100 mm over the running level",
     },
 ];
+
+fn asked(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
+    let over = NOTCH_OVER_WATER.of(sheet, at)?;
+    Ok(Check::within(over, sheet.limit(&LIMITS[0]), sheet.limit(&LIMITS[1])))
+}
+
+fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
+    Ok(Check::only_if(PLANTED.of(sheet, at).map(Check::holds), asked(sheet, at)))
+}
 
 static EXAMPLES: &[Example] = &[
     Example {

@@ -2,9 +2,9 @@
 
 use haulout_engine::{Card, Check, CompiledRule, Consequence, Demand, Example, Expected, Manual, words};
 use haulout_figures::filtration::gravel::{PLANTED, UP_FLOW};
-use haulout_model::{About, Stage};
+use haulout_model::{About, Stage, Subject};
 use haulout_quantity::{Basis, Dimension};
-use haulout_sheet::{Case, Limit, Tighter};
+use haulout_sheet::{Case, Known, Limit, Sheet, Tighter};
 
 pub(crate) static RULE: CompiledRule = CompiledRule {
     card: Card {
@@ -25,18 +25,15 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
             why: words(
                 "A slow bed starves of oxygen at its far end; a fast one lifts solids out of the gravel and carries them back to the pool.",
             ),
-            judged: words("Delivered flow over the plan area of the filter."),
+            judged: words(
+                "Delivered flow with clean filters over the plan area of the filter.",
+            ),
             cure: words("a larger or smaller plan, or a bypass that takes part of the flow"),
         },
     },
     limits: &[&LIMITS[0], &LIMITS[1]],
     examples: EXAMPLES,
-    judge: |sheet, at| {
-        let applies = PLANTED.of(sheet, at).map(Check::holds);
-        let rise = UP_FLOW.of(sheet, at);
-        let within = rise.map(|u| Check::within(u, sheet.limit(&LIMITS[0]), sheet.limit(&LIMITS[1])));
-        Ok(Check::only_if(applies, within))
-    },
+    judge,
 };
 
 static LIMITS: [Limit; 2] = [
@@ -65,6 +62,15 @@ static LIMITS: [Limit; 2] = [
         source: "builders of planted filters: 0.5 to 2 m/h",
     },
 ];
+
+fn asked(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
+    let rise = UP_FLOW.of(sheet, at)?;
+    Ok(Check::within(rise, sheet.limit(&LIMITS[0]), sheet.limit(&LIMITS[1])))
+}
+
+fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
+    Ok(Check::only_if(PLANTED.of(sheet, at).map(Check::holds), asked(sheet, at)))
+}
 
 static EXAMPLES: &[Example] = &[
     Example {

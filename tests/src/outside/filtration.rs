@@ -1,28 +1,86 @@
-//! Ammonia and filters against printed tables and hand-worked numbers.
+//! Nitrogen, ammonia, oxygen, beds and lips against printed tables, a library and hand-worked numbers.
 
-use haulout_quantity::Basis::{self, Published, Recalled};
+use haulout_quantity::Basis::{self, Published, Reported};
 
 use super::{Row, sheet};
 
 const HAND: (&str, Basis) = ("by hand", Published);
-const TABLE: (&str, Basis) = (
-    "Emerson and others (1975), table of percent un-ionised ammonia in fresh water, as it is remembered",
-    Recalled,
+const EMERSON: (&str, Basis) = (
+    "table calculated from Emerson and others (1975), printed in Fundamentals of Aquatic Veterinary Medicine, table 1.4, to 4 decimals",
+    Reported,
 );
+const TRUSSELL: (&str, Basis) = (
+    "Trussell (1972), table in the manual of LaMotte's kit AG-104; other constants for the same equilibrium",
+    Reported,
+);
+const EN25814: (&str, Basis) =
+    ("EN 25814, table in ProMinent's manual Dulcotest DO 1, page 52, to 3 digits", Reported);
+const FAO: (&str, Basis) = (
+    "FAO Technical Paper 589 (2014), appendix 4 in translation: 200 g a day of 32 % protein hold 10.24 g of nitrogen",
+    Reported,
+);
+const ERGUN: (&str, Basis) = ("fluids 1.3.1, packed_bed.Ergun over density and 9.80665", Published);
+const FRANCIS: (&str, Basis) =
+    ("Francis: Q = 1.84 × b × h^1.5 in metres; his coefficient against 0.62 × 2/3 × sqrt(2 g)", Reported);
+const ATOMS: (&str, Basis) = ("atomic masses N 14.007, O 15.999, H 1.008", Published);
+
+const SHARE: &str = "un-ionised share of ammonia";
+const SATURATION: &str = "oxygen at saturation";
 
 pub(super) const ROWS: &[Row] = &[
-    sheet("un-ionised share of ammonia", "pH 7, 25 °C: 0.566 %", TABLE, &[7.0, 298.15], (0.00566, "", 5e-3)),
-    sheet("un-ionised share of ammonia", "pH 8, 25 °C: 5.38 %", TABLE, &[8.0, 298.15], (0.0538, "", 5e-3)),
-    sheet("un-ionised share of ammonia", "pH 9, 25 °C: 36.3 %", TABLE, &[9.0, 298.15], (0.363, "", 5e-3)),
-    sheet("un-ionised share of ammonia", "pH 8, 20 °C: 3.82 %", TABLE, &[8.0, 293.15], (0.0382, "", 5e-3)),
+    // Four decimals of a small number: half of the last one is the reason for what is allowed.
+    sheet(SHARE, "pH 7.0, 20 °C", EMERSON, &[7.0, 293.15], (0.0039, "", 1.3e-2)),
+    sheet(SHARE, "pH 7.6, 24 °C", EMERSON, &[7.6, 297.15], (0.0206, "", 2.5e-3)),
+    sheet(SHARE, "pH 8.0, 20 °C", EMERSON, &[8.0, 293.15], (0.0381, "", 1.4e-3)),
+    sheet(SHARE, "pH 8.0, 24 °C", EMERSON, &[8.0, 297.15], (0.0502, "", 1e-3)),
+    sheet(SHARE, "pH 8.0, 30 °C", EMERSON, &[8.0, 303.15], (0.0743, "", 7e-4)),
+    sheet(SHARE, "pH 8.6, 28 °C", EMERSON, &[8.6, 301.15], (0.2178, "", 3e-4)),
+    sheet(SHARE, "pH 8.5, 20 °C", TRUSSELL, &[8.5, 293.15], (0.1118, "", 1e-2)),
     sheet("un-ionised ammonia", "a twentieth of 0.4 mg/L", HAND, &[0.05, 4e-4], (2e-5, "kg/m3", 1e-12)),
+    sheet("fish share the water", "twenty of them", HAND, &[20.0], (1.0, "", 1e-12)),
+    sheet("nitrogen of a feed", "0.2 kg of 32 % protein", FAO, &[0.2, 0.32], (0.010_24, "kg/s", 1e-12)),
+    sheet("nitrogen of the largest day", "10 g by 1.5", HAND, &[0.01, 1.5], (0.015, "kg/s", 1e-12)),
+    sheet("sum of rates", "1 and 2", HAND, &[1.0, 2.0], (3.0, "kg/s", 1e-12)),
+    sheet("total ammonia of a feed", "0.1 kg of 40 %", HAND, &[0.1, 0.4, 1.0], (3.68e-3, "kg/s", 1e-12)),
+    // 100 g: 0.25 of the 90 g eaten is 22.5 g, and half of the 10 g left was given in the water.
     sheet(
-        "total ammonia of a feed",
-        "0.1 kg of 40 % protein",
+        "solids of a feed",
+        "100 g, half in water, 10 % left",
         HAND,
-        &[0.1, 0.4, 1.0],
-        (3.68e-3, "kg/s", 1e-12),
+        &[0.1, 0.5, 0.1],
+        (0.0275, "kg/s", 1e-12),
     ),
+    sheet(
+        "surface of grains in a bulk volume",
+        "10 mm, 40 % voids",
+        HAND,
+        &[0.4, 0.01],
+        (360.0, "m2/m3", 1e-12),
+    ),
+    sheet(
+        "surface of grains in a bulk volume",
+        "half-inch gravel: 90 ft2/ft3",
+        ("a pond builders' forum; equal balls of 12.7 mm with 40 % voids against real gravel", Reported),
+        &[0.4, 0.0127],
+        (295.3, "m2/m3", 5e-2),
+    ),
+    sheet("surface of a layer", "360 m2/m3, 3.6 m2, 0.4 m", HAND, &[360.0, 3.6, 0.4], (518.4, "m2", 1e-12)),
+    sheet("surface of media", "600 m2/m3, 0.3 m3", HAND, &[600.0, 0.3], (180.0, "m2", 1e-12)),
+    sheet("surface that works", "a fifth of 500 m2", HAND, &[500.0, 0.2], (100.0, "m2", 1e-12)),
+    sheet("share believed", "50 % stated, 30 % believed", HAND, &[0.5, 0.3], (0.3, "", 1e-12)),
+    sheet("surface of a filter without a bed", "a screen", HAND, &[5.0], (0.0, "m2", 1e-12)),
+    sheet("surface of a filter with a bed", "gravel of 100 m2", HAND, &[0.0, 100.0], (100.0, "m2", 1e-12)),
+    sheet("a filter with a bed", "a screen and gravel", HAND, &[5.0, 0.0], (1.0, "", 1e-12)),
+    sheet("planted gravel", "the first kind", HAND, &[0.0], (1.0, "", 1e-12)),
+    sheet(
+        "removal of nitrogen at a temperature",
+        "28 °C against 20 °C, 68 kJ/mol",
+        ("Python 3 with math.exp: exp(68000 / 8.31 × 8 / (301.15 × 293.15)) = 2.099132", Published),
+        &[1.0, 301.15],
+        (2.099_131_789_921_304, "kg/m2/s", 1e-9),
+    ),
+    // FAO 589: 7.49568 g at 0.57 g/m2/d are 13.1503 m2.
+    sheet("surface needed", "7.49568 g at 0.57 g/m2", FAO, &[7.49568, 0.57], (13.1503, "m2", 1e-5)),
     sheet(
         "up-flow through the bed",
         "3.6 m3/h over 3.6 m2",

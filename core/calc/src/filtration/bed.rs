@@ -102,7 +102,5 @@ pub static SURFACE_NEEDED: Formula<(MassRate, MassFlux), Area> = Formula {
         (Basis::Published, "definition of the removal by area"),
         "the largest day's nitrogen",
     ),
-    run: |(load, removal)| {
-        Ok(Area::from_si(load.value / above_zero(removal.value, "the removal by area")?))
-    },
+    run: |(load, removal)| Ok(Area::from_si(load.value / above_zero(removal.value, "the removal by area")?)),
 };

@@ -1,8 +1,6 @@
 //! Water through and over beds that are fed from below: rise, loss of head, lips and notches.
 
-use haulout_quantity::si::{
-    Area, DynamicViscosity, Length, MassDensity, Ratio, Velocity, VolumeRate,
-};
+use haulout_quantity::si::{Area, DynamicViscosity, Length, MassDensity, Ratio, Velocity, VolumeRate};
 use haulout_quantity::{Basis, Measure};
 
 use super::closed;

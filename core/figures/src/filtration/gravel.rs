@@ -89,7 +89,12 @@ static LENGTHS: Many<Length, Length> =
     Many { card: &terms::arithmetic("sum of lengths", "h", "+", &[]), run: |l| Ok(l.iter().copied().sum()) };
 
 static BETWEEN: Formula<(Length, Length, Length), Length> = Formula {
-    card: &terms::arithmetic("room over a crest in flow", "d", "z_top - z_crest - h", &["z_top", "z_crest", "h"]),
+    card: &terms::arithmetic(
+        "room over a crest in flow",
+        "d",
+        "z_top - z_crest - h",
+        &["z_top", "z_crest", "h"],
+    ),
     run: |(top, crest, head)| Ok(top - crest - head),
 };
 
@@ -126,9 +131,7 @@ pub static UP_FLOW: Figure<Line<Velocity>> = Figure {
         us_unit: "ft/h",
         resolution: None,
     },
-    work: |sheet, at| {
-        sheet.work(&formulas::UP_FLOW, (flow(sheet, at), PLAN_AREA.of(sheet, at)).all()?)
-    },
+    work: |sheet, at| sheet.work(&formulas::UP_FLOW, (flow(sheet, at), PLAN_AREA.of(sheet, at)).all()?),
 };
 
 /// How far the emergency notch lies over the running water: what the water may rise as the bed clogs.

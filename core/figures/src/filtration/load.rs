@@ -59,11 +59,7 @@ pub static FEED_SOLIDS: Figure<Line<MassRate>> = Figure {
 };
 
 /// The sum of a figure of feeds over a water.
-fn summed(
-    sheet: Sheet<'_>,
-    at: Subject,
-    each: &'static Figure<Line<MassRate>>,
-) -> Known<Line<MassRate>> {
+fn summed(sheet: Sheet<'_>, at: Subject, each: &'static Figure<Line<MassRate>>) -> Known<Line<MassRate>> {
     let joined = JOINED.of(sheet, at)?;
     let lines: Vec<Known<Line<MassRate>>> = joined.feeds.iter().map(|feed| each.of(sheet, *feed)).collect();
     sheet.fold(&RATES, &lines.all()?)

@@ -1,11 +1,12 @@
 //! Oxygen through the bed of a filter: what the flow can leave in it, and what its part of the nitrogen asks for.
 
 use haulout_calc::filtration::oxygen as formulas;
-use haulout_model::About;
-use haulout_quantity::Dimension;
+use haulout_calc::formula::{Formula, FormulaCard, Kind};
+use haulout_model::{About, Subject};
+use haulout_quantity::{Basis, Dimension};
 use haulout_quantity::si::{MassDensity, MassRate};
 use haulout_register::Value;
-use haulout_sheet::{All, Axis, Figure, FigureCard, Line};
+use haulout_sheet::{All, Axis, Figure, FigureCard, Known, Line, Sheet};
 
 use super::bed::{SURFACE_PROVIDED, WORKING_SURFACE};
 use super::load::NITROGEN_PEAK;
@@ -17,7 +18,7 @@ static LEAST_OXYGEN: Value = Value {
     value: 0.002,
     unit: "mg/L",
     dimension: Dimension::DENSITY,
-    basis: haulout_quantity::Basis::Reported,
+    basis: Basis::Reported,
     source: "Sandy (1987), as quoted in a thesis of the University of Wisconsin: 2 mg/L",
 };
 
@@ -61,3 +62,30 @@ pub static OXYGEN_WANTED: Figure<Line<MassRate>> = Figure {
         sheet.work(&formulas::OXYGEN_WANTED, lines)
     },
 };
+
+static ON_THE_FLOW: Formula<(u16,), bool> = Formula {
+    card: &FormulaCard {
+        name: "bed that lives on the oxygen of its flow",
+        result: "yes",
+        text: "planted gravel, static media, sand or bead",
+        symbols: &["kind"],
+        kind: Kind::Pick,
+        basis: Basis::Published,
+        source: "definition; moving beds are blown with air, trickling filters stand in it",
+        range: "stated kinds",
+    },
+    run: |(kind,)| Ok(matches!(kind, PLANTED | STATIC | SAND)),
+};
+
+/// Positions of the kinds on their card.
+const PLANTED: u16 = 0;
+const STATIC: u16 = 1;
+const SAND: u16 = 4;
+
+/// Whether the bed has no oxygen but what its flow brings.
+///
+/// # Errors
+/// A gap when the kind of the filter is not stated.
+pub fn lives_on_the_flow(sheet: Sheet<'_>, at: Subject) -> Known<Line<bool>> {
+    sheet.work(&ON_THE_FLOW, (filter(sheet, at).kind.on(sheet)?.option(),))
+}

@@ -1,9 +1,10 @@
 //! Water change: nitrate and alkalinity at rest and on the way there.
 
 use haulout_calc::filtration::{oxygen, renewal as formulas};
+use haulout_calc::formula::{Formula, FormulaCard, Kind};
 use haulout_model::fill::Fill;
 use haulout_model::{About, Number, Subject};
-use haulout_quantity::Dimension;
+use haulout_quantity::{Basis, Dimension};
 use haulout_quantity::si::{MassDensity, MassRate, Volume, VolumeRate};
 use haulout_register::Value;
 use haulout_sheet::{All, Figure, FigureCard, Known, Line, Many, Sheet};
@@ -21,7 +22,7 @@ static FOUR_WEEKS: Value = Value {
     value: 28.0 * 86_400.0,
     unit: "d",
     dimension: Dimension::TIME,
-    basis: haulout_quantity::Basis::Published,
+    basis: Basis::Published,
     source: "definition",
 };
 
@@ -58,11 +59,7 @@ pub static RENEWED: Figure<Line<VolumeRate>> = Figure {
     },
 };
 
-fn brought(
-    sheet: Sheet<'_>,
-    at: Subject,
-    what: fn(&Fill) -> &Number<MassDensity>,
-) -> Known<Line<MassRate>> {
+fn brought(sheet: Sheet<'_>, at: Subject, what: fn(&Fill) -> &Number<MassDensity>) -> Known<Line<MassRate>> {
     let each = renewed(sheet, at)?.into_iter().map(|fill| {
         let lines = (fill.renewal.on(sheet), what(fill).on(sheet)).all()?;
         sheet.work(&formulas::BROUGHT_IN, lines)
@@ -129,3 +126,31 @@ pub static ALKALINITY_TO_DOSE: Figure<Line<MassRate>> = Figure {
         sheet.work(&formulas::ALKALINITY_TO_DOSE, lines)
     },
 };
+
+/// Nitrate of what fills a pool, as nitrogen.
+pub static NITRATE_OF_FILL: Figure<Line<MassDensity>> = Figure {
+    card: &mg_l("nitrate-of-fill", "nitrate of the fill, as nitrogen"),
+    work: |sheet, at| pool(sheet, at).fill.nitrate.on(sheet),
+};
+
+static ABOVE_NOUGHT: Formula<(VolumeRate,), bool> = Formula {
+    card: &FormulaCard {
+        name: "water is changed",
+        result: "yes",
+        text: "flow above nought",
+        symbols: &["Q"],
+        kind: Kind::Pick,
+        basis: Basis::Published,
+        source: "definition",
+        range: "flows",
+    },
+    run: |(flow,)| Ok(flow.value > 0.0),
+};
+
+/// Whether any water is changed at all.
+///
+/// # Errors
+/// A gap when the file does not say; of kind *said none* when it says that none is.
+pub fn is_renewed(sheet: Sheet<'_>, at: Subject) -> Known<Line<bool>> {
+    sheet.work(&ABOVE_NOUGHT, (RENEWED.of(sheet, at)?,))
+}
