@@ -37,20 +37,18 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
     judge,
 };
 
-static LIMITS: [Limit; 1] = [
-    Limit {
-        rule: "alkalinity-lasts",
-        name: "least",
-        row: "",
-        what: "least alkalinity, as calcium carbonate",
-        value: 0.04,
-        unit: "mg/L",
-        dimension: Dimension::DENSITY,
-        tighter: Tighter::Higher,
-        basis: Basis::Reported,
-        source: "Grady and Lim (1980) and Gaudy and Gaudy (1980), as quoted in a thesis of the University of Wisconsin: 40 mg/L for nitrifying filters",
-    },
-];
+static LIMITS: [Limit; 1] = [Limit {
+    rule: "alkalinity-lasts",
+    name: "least",
+    row: "",
+    what: "least alkalinity, as calcium carbonate",
+    value: 0.04,
+    unit: "mg/L",
+    dimension: Dimension::DENSITY,
+    tighter: Tighter::Higher,
+    basis: Basis::Reported,
+    source: "Grady and Lim (1980) and Gaudy and Gaudy (1980), as quoted in a thesis of the University of Wisconsin: 40 mg/L for nitrifying filters",
+}];
 
 fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
     if !anything_fed(sheet, at)? {

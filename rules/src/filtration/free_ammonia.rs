@@ -36,20 +36,18 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
     judge,
 };
 
-static LIMITS: [Limit; 1] = [
-    Limit {
-        rule: "free-ammonia",
-        name: "most",
-        row: "",
-        what: "greatest un-ionised ammonia, as nitrogen",
-        value: 2e-05,
-        unit: "mg/L",
-        dimension: Dimension::DENSITY,
-        tighter: Tighter::Lower,
-        basis: Basis::CommonPractice,
-        source: "fish keepers' practice: 0.02 mg/L as nitrogen; a screen for animals that breathe air",
-    },
-];
+static LIMITS: [Limit; 1] = [Limit {
+    rule: "free-ammonia",
+    name: "most",
+    row: "",
+    what: "greatest un-ionised ammonia, as nitrogen",
+    value: 2e-05,
+    unit: "mg/L",
+    dimension: Dimension::DENSITY,
+    tighter: Tighter::Lower,
+    basis: Basis::CommonPractice,
+    source: "fish keepers' practice: 0.02 mg/L as nitrogen; a screen for animals that breathe air",
+}];
 
 fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
     Ok(Check::at_most(FREE_AMMONIA.of(sheet, at)?, sheet.limit(&LIMITS[0])))

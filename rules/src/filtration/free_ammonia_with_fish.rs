@@ -36,20 +36,18 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
     judge,
 };
 
-static LIMITS: [Limit; 1] = [
-    Limit {
-        rule: "free-ammonia-with-fish",
-        name: "most",
-        row: "",
-        what: "greatest un-ionised ammonia with fish, as nitrogen",
-        value: 2e-05,
-        unit: "mg/L",
-        dimension: Dimension::DENSITY,
-        tighter: Tighter::Lower,
-        basis: Basis::CommonPractice,
-        source: "fish keepers' practice: 0.02 mg/L as nitrogen",
-    },
-];
+static LIMITS: [Limit; 1] = [Limit {
+    rule: "free-ammonia-with-fish",
+    name: "most",
+    row: "",
+    what: "greatest un-ionised ammonia with fish, as nitrogen",
+    value: 2e-05,
+    unit: "mg/L",
+    dimension: Dimension::DENSITY,
+    tighter: Tighter::Lower,
+    basis: Basis::CommonPractice,
+    source: "fish keepers' practice: 0.02 mg/L as nitrogen",
+}];
 
 fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
     let fish = fish_share_it(sheet, at);
@@ -102,6 +100,6 @@ static EXAMPLES: &[Example] = &[
         design: words(include_str!("examples/free_ammonia_with_fish_gap.json")),
         subject: words("pool:main"),
         expected: Expected::NotAssessed,
-        place: words("/pools/0/food-fish"),
+        place: words("/pools/0/food-fish/count"),
     },
 ];

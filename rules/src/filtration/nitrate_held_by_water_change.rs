@@ -37,20 +37,18 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
     judge,
 };
 
-static LIMITS: [Limit; 1] = [
-    Limit {
-        rule: "nitrate-held-by-water-change",
-        name: "most",
-        row: "",
-        what: "greatest nitrate, as nitrogen",
-        value: 0.0113,
-        unit: "mg/L",
-        dimension: Dimension::DENSITY,
-        tighter: Tighter::Lower,
-        basis: Basis::CommonPractice,
-        source: "keepers of turtles with fish: 40 to 50 mg/L as NO3, which is 9 to 11.3 mg/L as nitrogen; the upper end",
-    },
-];
+static LIMITS: [Limit; 1] = [Limit {
+    rule: "nitrate-held-by-water-change",
+    name: "most",
+    row: "",
+    what: "greatest nitrate, as nitrogen",
+    value: 0.0113,
+    unit: "mg/L",
+    dimension: Dimension::DENSITY,
+    tighter: Tighter::Lower,
+    basis: Basis::CommonPractice,
+    source: "keepers of turtles with fish: 40 to 50 mg/L as NO3, which is 9 to 11.3 mg/L as nitrogen; the upper end",
+}];
 
 fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
     if !anything_fed(sheet, at)? {

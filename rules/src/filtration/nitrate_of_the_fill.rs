@@ -25,9 +25,7 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
             why: words(
                 "Water works print nitrate as NO3, 4.43 times the number of its nitrogen. Typed as it is printed, it makes the water change look useless, or the well really is bad.",
             ),
-            judged: words(
-                "The stated number against 50 mg/L of NO3, which is 11.3 mg/L of nitrogen.",
-            ),
+            judged: words("The stated number against 50 mg/L of NO3, which is 11.3 mg/L of nitrogen."),
             cure: words("divide a figure that is printed as NO3 by 4.43"),
         },
     },
@@ -36,20 +34,18 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
     judge,
 };
 
-static LIMITS: [Limit; 1] = [
-    Limit {
-        rule: "nitrate-of-the-fill",
-        name: "most",
-        row: "",
-        what: "greatest nitrate of a drinking water, as nitrogen",
-        value: 0.0113,
-        unit: "mg/L",
-        dimension: Dimension::DENSITY,
-        tighter: Tighter::Lower,
-        basis: Basis::Recalled,
-        source: "Directive (EU) 2020/2184, annex I part B: 50 mg/L as NO3",
-    },
-];
+static LIMITS: [Limit; 1] = [Limit {
+    rule: "nitrate-of-the-fill",
+    name: "most",
+    row: "",
+    what: "greatest nitrate of a drinking water, as nitrogen",
+    value: 0.0113,
+    unit: "mg/L",
+    dimension: Dimension::DENSITY,
+    tighter: Tighter::Lower,
+    basis: Basis::Recalled,
+    source: "Directive (EU) 2020/2184, annex I part B: 50 mg/L as NO3",
+}];
 
 fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
     Ok(Check::at_most(NITRATE_OF_FILL.of(sheet, at)?, sheet.limit(&LIMITS[0])))

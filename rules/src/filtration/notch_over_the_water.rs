@@ -25,9 +25,7 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
             why: words(
                 "A bed that is fed from below clogs, and the water over it rises by what the roots and solids take. A notch too low runs every day and hides the clogging; one too high lets the water find the wall first.",
             ),
-            judged: words(
-                "Level of the notch less the running level of the filter, between two limits.",
-            ),
+            judged: words("Level of the notch less the running level of the filter, between two limits."),
             cure: words("raise or lower the notch, and raise the wall with it"),
         },
     },

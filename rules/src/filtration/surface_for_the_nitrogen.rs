@@ -37,20 +37,18 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
     judge,
 };
 
-static LIMITS: [Limit; 1] = [
-    Limit {
-        rule: "surface-for-the-nitrogen",
-        name: "removal",
-        row: "",
-        what: "nitrogen that a square metre takes out a day at 20 °C",
-        value: 2.3148148148148148e-09,
-        unit: "g/m2/d",
-        dimension: Dimension::MASS_FLUX,
-        tighter: Tighter::Lower,
-        basis: Basis::CommonPractice,
-        source: "builders of filters for reptiles: 0.2 to 0.6 g/m2/d at 20 to 25 °C; the lower end for water with much organic matter (0.57 is printed for clean fish systems)",
-    },
-];
+static LIMITS: [Limit; 1] = [Limit {
+    rule: "surface-for-the-nitrogen",
+    name: "removal",
+    row: "",
+    what: "nitrogen that a square metre takes out a day at 20 °C",
+    value: 2.3148148148148148e-09,
+    unit: "g/m2/d",
+    dimension: Dimension::MASS_FLUX,
+    tighter: Tighter::Lower,
+    basis: Basis::CommonPractice,
+    source: "builders of filters for reptiles: 0.2 to 0.6 g/m2/d at 20 to 25 °C; the lower end for water with much organic matter (0.57 is printed for clean fish systems)",
+}];
 
 fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
     if !anything_fed(sheet, at)? {

@@ -25,9 +25,7 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
             why: words(
                 "A slow bed starves of oxygen at its far end; a fast one lifts solids out of the gravel and carries them back to the pool.",
             ),
-            judged: words(
-                "Delivered flow with clean filters over the plan area of the filter.",
-            ),
+            judged: words("Delivered flow with clean filters over the plan area of the filter."),
             cure: words("a larger or smaller plan, or a bypass that takes part of the flow"),
         },
     },

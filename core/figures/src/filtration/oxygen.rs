@@ -3,8 +3,8 @@
 use haulout_calc::filtration::oxygen as formulas;
 use haulout_calc::formula::{Formula, FormulaCard, Kind};
 use haulout_model::{About, Subject};
-use haulout_quantity::{Basis, Dimension};
 use haulout_quantity::si::{MassDensity, MassRate};
+use haulout_quantity::{Basis, Dimension};
 use haulout_register::Value;
 use haulout_sheet::{All, Axis, Figure, FigureCard, Known, Line, Sheet};
 

@@ -4,8 +4,8 @@ use haulout_calc::filtration::{oxygen, renewal as formulas};
 use haulout_calc::formula::{Formula, FormulaCard, Kind};
 use haulout_model::fill::Fill;
 use haulout_model::{About, Number, Subject};
-use haulout_quantity::{Basis, Dimension};
 use haulout_quantity::si::{MassDensity, MassRate, Volume, VolumeRate};
+use haulout_quantity::{Basis, Dimension};
 use haulout_register::Value;
 use haulout_sheet::{All, Figure, FigureCard, Known, Line, Many, Sheet};
 
