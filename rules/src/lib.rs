@@ -100,6 +100,16 @@ pub static RULES: &[&CompiledRule] = &[
     &filtration::nitrate_held_by_water_change::RULE,
     &filtration::alkalinity_lasts::RULE,
     &filtration::nitrate_of_the_fill::RULE,
+    &filtration::wall_over_the_notch::RULE,
+    &filtration::no_draining_back::RULE,
+    &filtration::light_for_the_plants::RULE,
+    &filtration::animals_kept_off_the_bed::RULE,
+    &filtration::clogged_bed_within_the_rise::RULE,
+    &filtration::water_over_the_gravel::RULE,
+    &filtration::plenum_is_flushed::RULE,
+    &filtration::solids_caught_before_the_bed::RULE,
+    &filtration::dose_of_the_clarifier::RULE,
+    &filtration::protein_as_fed::RULE,
 ];
 
 /// The compiled rules, ready for a ruleset.

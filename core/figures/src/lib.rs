@@ -174,4 +174,9 @@ pub static CATALOGUE: &[&dyn Catalogued] = &[
     &filtration::stage::SOLIDS_HELD,
     &filtration::stage::FLUSH_TIME,
     &filtration::stage::UV_DOSE,
+    &filtration::stage::UV_FLOW,
+    &filtration::stage::UV_MOST_FLOW,
+    &filtration::gravel::LIGHT,
+    &filtration::gravel::COVER_APERTURE,
+    &filtration::load::PROTEIN,
 ];

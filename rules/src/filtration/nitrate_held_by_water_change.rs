@@ -1,7 +1,7 @@
 //! The water changed each day holds the nitrate, as nitrogen, below what keepers allow once it no longer rises.
 
 use haulout_engine::{Card, Check, CompiledRule, Consequence, Demand, Example, Expected, Manual, words};
-use haulout_figures::filtration::load::anything_fed;
+use haulout_figures::filtration::load::answers_for_its_water;
 use haulout_figures::filtration::renewal::{NITRATE_AT_REST, is_renewed};
 use haulout_model::{About, Stage, Subject};
 use haulout_quantity::{Basis, Dimension};
@@ -51,7 +51,7 @@ static LIMITS: [Limit; 1] = [Limit {
 }];
 
 fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
-    if !anything_fed(sheet, at)? {
+    if !answers_for_its_water(sheet, at)? {
         return Ok(Check::AllOf(Vec::new()));
     }
     let renewed = Check::stands(is_renewed(sheet, at), GapKind::SaidNone);

@@ -2,7 +2,7 @@
 
 use haulout_engine::{Card, Check, CompiledRule, Consequence, Demand, Example, Expected, Manual, words};
 use haulout_figures::filtration::bed::{SURFACE_PROVIDED, has_a_bed, surface_needed};
-use haulout_figures::filtration::load::anything_fed;
+use haulout_figures::filtration::load::answers_for_its_water;
 use haulout_model::{About, Stage, Subject};
 use haulout_quantity::{Basis, Dimension};
 use haulout_sheet::{All, Case, GapKind, Known, Limit, Sheet, Tighter};
@@ -51,7 +51,7 @@ static LIMITS: [Limit; 1] = [Limit {
 }];
 
 fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
-    if !anything_fed(sheet, at)? {
+    if !answers_for_its_water(sheet, at)? {
         return Ok(Check::AllOf(Vec::new()));
     }
     let enough = (SURFACE_PROVIDED.of(sheet, at), surface_needed(sheet, at, &LIMITS[0])).all();

@@ -193,4 +193,11 @@ pub(super) const ROWS: &[Row] = &[
         (0.035, "m", 1e-9),
     ),
     sheet("ultraviolet clarifier", "the last kind", HAND, &[7.0], (1.0, "", 1e-12)),
+    sheet("head lost in the clogged bed", "2 mm twenty times", HAND, &[0.002, 20.0], (0.04, "m", 1e-12)),
+    sheet("gravel fed from below", "the first kind, the first side", HAND, &[0.0, 0.0], (1.0, "", 1e-12)),
+    sheet("open to the air", "a level", HAND, &[1.1], (1.0, "", 1e-12)),
+    sheet("there is a flush", "3 m3/h", HAND, &[3.0], (1.0, "", 1e-12)),
+    sheet("a stage before the bed", "a screen", HAND, &[5.0], (1.0, "", 1e-12)),
+    sheet("screen with a mesh", "a mechanical screen", HAND, &[5.0], (1.0, "", 1e-12)),
+    sheet("protein of a kind of feed", "dry", HAND, &[0.0, 0.25], (0.25, "", 1e-12)),
 ];

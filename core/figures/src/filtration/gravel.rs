@@ -9,9 +9,9 @@ use haulout_calc::water::{DENSITY, DYNAMIC_VISCOSITY};
 use haulout_model::filter::Layer;
 use haulout_model::weir::Weir;
 use haulout_model::{About, Subject};
-use haulout_quantity::si::{Area, Length, Ratio, Velocity, VolumeRate};
+use haulout_quantity::si::{Area, Length, MolarFlux, Ratio, Velocity, VolumeRate};
 use haulout_quantity::{Basis, Measure};
-use haulout_sheet::{All, Axis, Figure, FigureCard, Gap, Known, Line, Many, Sheet};
+use haulout_sheet::{All, Axis, Figure, FigureCard, Gap, Known, Limit, Line, Many, Sheet};
 
 use super::{circuit_of, filter, water_of};
 use crate::circuit::duty::DELIVERED_FLOW;
@@ -238,3 +238,86 @@ pub static CLEAN_LOSS: Figure<Line<Length>> = Figure {
         sheet.fold(&LENGTHS, &each.all()?)
     },
 };
+
+static CLOGGED: Formula<(Length, Ratio), Length> = Formula {
+    card: &terms::arithmetic("head lost in the clogged bed", "h_c", "h × k", &["h", "k"]),
+    run: |(clean, times)| Ok(clean * times),
+};
+
+/// Head that a clogged bed takes, so many times that of the clean one.
+///
+/// # Errors
+/// None but those of arithmetic.
+pub fn clogged(sheet: Sheet<'_>, clean: Line<Length>, times: &'static Limit) -> Known<Line<Length>> {
+    sheet.work(&CLOGGED, (clean, sheet.limit(times)))
+}
+
+/// Light a day on the plants.
+pub static LIGHT: Figure<Line<MolarFlux>> = Figure {
+    card: &FigureCard {
+        unit: "mol/m2/d",
+        us_unit: "mol/m2/d",
+        ..level_card("light-on-plants", "light a day on the plants of the filter", &[])
+    },
+    work: |sheet, at| filter(sheet, at).light_dose.on(sheet),
+};
+
+/// The widest opening of the cover.
+pub static COVER_APERTURE: Figure<Line<Length>> = Figure {
+    card: &level_card("cover-aperture", "widest opening of the cover of the filter", &[]),
+    work: |sheet, at| filter(sheet, at).cover_aperture.on(sheet),
+};
+
+/// Whether animals are kept off.
+///
+/// # Errors
+/// A gap when the file does not say.
+pub fn animals_kept_off(sheet: Sheet<'_>, at: Subject) -> Known<Line<bool>> {
+    filter(sheet, at).animals_excluded.on(sheet)
+}
+
+static FROM_BELOW: Formula<(u16, u16), bool> = Formula {
+    card: &FormulaCard {
+        name: "gravel fed from below",
+        result: "yes",
+        text: "kind is planted gravel and side is bottom",
+        symbols: &["kind", "side"],
+        kind: Kind::Pick,
+        basis: Basis::Published,
+        source: "definition",
+        range: "stated kinds and sides",
+    },
+    run: |(kind, side)| Ok(kind == 0 && side == 0),
+};
+
+/// Whether it is a bed of gravel that water rises through.
+///
+/// # Errors
+/// A gap when kind or side are not stated.
+pub fn fed_from_below(sheet: Sheet<'_>, at: Subject) -> Known<Line<bool>> {
+    let filter = filter(sheet, at);
+    let (kind, side) = (filter.kind.on(sheet), filter.feed.side.on(sheet)).all()?;
+    sheet.work(&FROM_BELOW, (kind.option(), side.option()))
+}
+
+static OPEN: Formula<(Length,), bool> = Formula {
+    card: &FormulaCard {
+        name: "open to the air",
+        result: "yes",
+        text: "a level of the air break is stated",
+        symbols: &["z"],
+        kind: Kind::Pick,
+        basis: Basis::Published,
+        source: "definition",
+        range: "levels",
+    },
+    run: |(_,)| Ok(true),
+};
+
+/// Whether the riser has an air break at all.
+///
+/// # Errors
+/// A gap when the file does not say; of kind *said none* when it says that there is none.
+pub fn has_air_break(sheet: Sheet<'_>, at: Subject) -> Known<Line<bool>> {
+    sheet.work(&OPEN, (crate::level(sheet, &filter(sheet, at).feed.air_break)?,))
+}

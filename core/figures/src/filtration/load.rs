@@ -1,9 +1,11 @@
 //! Load: nitrogen and solids out of what is fed over a water.
 
 use haulout_calc::filtration::{feed as formulas, solids};
+use haulout_calc::formula::{Formula, FormulaCard, Kind};
 use haulout_model::{About, Subject};
-use haulout_quantity::si::MassRate;
-use haulout_sheet::{All, Figure, FigureCard, Known, Line, Many, Sheet};
+use haulout_quantity::Basis;
+use haulout_quantity::si::{MassRate, Ratio};
+use haulout_sheet::{All, Figure, FigureCard, Known, Limit, Line, Many, Sheet};
 
 use super::{feed, joined::JOINED};
 use crate::terms;
@@ -93,10 +95,56 @@ pub static SOLIDS_A_DAY: Figure<Line<MassRate>> = Figure {
     work: |sheet, at| summed(sheet, at, &FEED_SOLIDS),
 };
 
-/// Whether anything is fed over the water at all; by ids alone.
+/// Whether the pool answers for its water: something is fed over it, and it is the first pool of the water, so that one
+/// water is judged once; by ids alone.
 ///
 /// # Errors
 /// A gap when animals, their feeds or the circuits are not stated.
-pub fn anything_fed(sheet: Sheet<'_>, at: Subject) -> Known<bool> {
-    Ok(!JOINED.of(sheet, at)?.feeds.is_empty())
+pub fn answers_for_its_water(sheet: Sheet<'_>, at: Subject) -> Known<bool> {
+    let joined = JOINED.of(sheet, at)?;
+    Ok(!joined.feeds.is_empty() && joined.pools.iter().all(|pool| at <= *pool))
+}
+
+/// Protein of a feed as fed; of a range the upper end.
+pub static PROTEIN: Figure<Line<Ratio>> = Figure {
+    card: &FigureCard { unit: "%", us_unit: "%", ..card("protein", "protein as fed", About::Feed) },
+    work: |sheet, at| feed(sheet, at).protein.high(sheet),
+};
+
+static OF_KIND: Formula<(u16, Ratio), Ratio> = Formula {
+    card: &FormulaCard {
+        name: "protein of a kind of feed",
+        result: "p_kind",
+        text: "p for this kind",
+        symbols: &["kind", "p"],
+        kind: Kind::Pick,
+        basis: Basis::Published,
+        source: "definition",
+        range: "stated kinds",
+    },
+    run: |(_, share)| Ok(share),
+};
+
+/// The row of a kind of feed: dry pellets, moist food, greens and fruit.
+const fn row_of(kind: u16) -> usize {
+    match kind {
+        0 => 0,
+        6 | 7 => 2,
+        _ => 1,
+    }
+}
+
+/// The least and the most protein of the kind of a feed; `rows` holds low and high of dry, moist and plant food in turn.
+///
+/// # Errors
+/// A gap when the kind is not stated.
+pub fn band_of_kind(
+    sheet: Sheet<'_>,
+    at: Subject,
+    rows: &'static [Limit; 6],
+) -> Known<(Line<Ratio>, Line<Ratio>)> {
+    let word = feed(sheet, at).kind.on(sheet)?;
+    let row = 2 * row_of(sheet.option_of(word));
+    let of = |limit: &'static Limit| sheet.work(&OF_KIND, (word.option(), sheet.limit(limit)));
+    (of(&rows[row]), of(&rows[row + 1])).all()
 }

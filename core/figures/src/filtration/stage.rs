@@ -4,7 +4,7 @@ use haulout_calc::filtration::solids as formulas;
 use haulout_calc::formula::{Formula, FormulaCard, Kind};
 use haulout_model::{About, Subject};
 use haulout_quantity::Basis;
-use haulout_quantity::si::{Area, Length, Mass, RadiantExposure, Time, Volume};
+use haulout_quantity::si::{Area, Length, Mass, RadiantExposure, Time, Volume, VolumeRate};
 use haulout_sheet::{All, Axis, Figure, FigureCard, Gap, GapKind, Known, Line, Sheet};
 
 use super::{filter, gravel, load::SOLIDS_A_DAY, water_of};
@@ -136,3 +136,42 @@ pub static UV_DOSE: Figure<Line<RadiantExposure>> = Figure {
         sheet.work(&formulas::DOSE_AT_FLOW, lines)
     },
 };
+
+/// Flow through the lamp.
+pub static UV_FLOW: Figure<Line<VolumeRate>> = Figure {
+    card: &card("uv-flow", "flow through the lamp", &[Axis::Filter], "m3/h", "gal(US)/min"),
+    work: gravel::flow,
+};
+
+/// The largest flow that the maker of the lamp allows.
+pub static UV_MOST_FLOW: Figure<Line<VolumeRate>> = Figure {
+    card: &card("uv-most-flow", "largest flow of the lamp", &[], "m3/h", "gal(US)/min"),
+    work: |sheet, at| filter(sheet, at).uv.most_flow.on(sheet),
+};
+
+static FLOWS_OFF: Formula<(VolumeRate,), bool> = Formula {
+    card: &FormulaCard { symbols: &["Q"], ..pick("there is a flush", "flow of the flush above nought") },
+    run: |(flow,)| Ok(flow.value > 0.0),
+};
+
+/// Whether the plenum has a flush at all.
+///
+/// # Errors
+/// A gap when the file does not say; of kind *said none* when it says that there is none.
+pub fn has_a_flush(sheet: Sheet<'_>, at: Subject) -> Known<Line<bool>> {
+    sheet.work(&FLOWS_OFF, (filter(sheet, at).plenum.flush.on(sheet)?,))
+}
+
+static STANDS: Formula<(u16,), bool> = Formula {
+    card: &pick("a stage before the bed", "a filter stands before it, whatever its kind"),
+    run: |(_,)| Ok(true),
+};
+
+/// Whether a filter stands before this one.
+///
+/// # Errors
+/// As [`stage_before`], and a gap when its kind is not stated.
+pub fn something_before(sheet: Sheet<'_>, at: Subject) -> Known<Line<bool>> {
+    let stage = stage_before(sheet, at)?;
+    sheet.work(&STANDS, (filter(sheet, stage).kind.on(sheet)?.option(),))
+}
