@@ -58,7 +58,7 @@ pub static NITRATE_AFTER: Formula<(MassDensity, MassDensity, VolumeRate, Volume,
         card: &closed(
             "nitrate after a time",
             "c_t",
-            "c_NO3 - (c_NO3 - c_0) × exp(-(Q × t / V))",
+            "c_NO3 - (c_NO3 - c_0) × exp(0 - Q × t / V)",
             &["c_NO3", "c_0", "Q", "V", "t"],
             BALANCE,
             "full feeding from the first day, a mixed water",
