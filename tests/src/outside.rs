@@ -12,6 +12,7 @@ mod hydraulics;
 mod levels;
 mod units;
 mod water;
+mod weirs;
 
 use std::collections::BTreeMap;
 
@@ -84,6 +85,7 @@ pub fn rows() -> Vec<(&'static str, &'static [Row])> {
         ("electricity", electricity::ROWS),
         ("filtration", filtration::ROWS),
         ("units", units::ROWS),
+        ("weirs, streams and levels", weirs::ROWS),
     ]
 }
 

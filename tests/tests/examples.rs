@@ -16,6 +16,7 @@ const SHORT: &[(&str, &[&str])] = &[
             "barrier-height barrier:front+group:reeves None",
             "bed-seen-from-the-position position:child-west+pool:main None",
             "deep-water-seen-through-the-panel panel:w1 None",
+            "delivered-near-the-label circuit:filter-loop None",
             "float-carries-all basking:float None",
             "ingress-degree-for-the-zone item:cleaners-socket+pool:main Some(4)",
             "nitrate-held-by-water-change pool:main None",
@@ -31,7 +32,10 @@ const SHORT: &[(&str, &[&str])] = &[
         ],
     ),
     ("reedwater-sound.json", &[]),
-    ("small-pool.json", &["turnover-by-delivered-flow circuit:loop None"]),
+    (
+        "small-pool.json",
+        &["delivered-near-the-label circuit:loop None", "turnover-by-delivered-flow circuit:loop None"],
+    ),
 ];
 
 #[test]

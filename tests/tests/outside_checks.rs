@@ -101,6 +101,10 @@ const TESTED: &[(&str, &str, &str)] = &[
         "tests/tests/sight_rooms.rs",
         "fn a_child_looks_through_a_panel",
     ),
+    ("plan area of an outline", "core/calc/tests/geometry.rs", "fn area_length_and_centroid_of_a_gable"),
+    ("length of a bank", "core/calc/src/geometry/shore.rs", "fn half_the_longest_stretch_is_found"),
+    ("length of a line", "tests/tests/wet_by_hand.rs", "fn the_stream_and_its_film"),
+    ("level over the lowest bed", "tests/tests/wet_by_hand.rs", "fn drawn_down"),
     ("the outline is simple", "core/calc/tests/geometry_hostile.rs", "fn crossing_sides_are_named"),
     ("plan area of a filter", "tests/tests/filtration_by_hand.rs", "fn up_flow_of_the_wetland"),
 ];

@@ -6,7 +6,7 @@ use std::collections::BTreeMap;
 use haulout_engine::{CompiledRule, Expected};
 use haulout_tests::{Said, examples, load, ruleset, said};
 
-const MINE: [&str; 10] = [
+const MINE: [&str; 11] = [
     "window-of-depths-open",
     "bed-within-the-window",
     "shallows-to-rest-in",
@@ -14,6 +14,7 @@ const MINE: [&str; 10] = [
     "refuge-deep-enough",
     "retreat-out-of-sight",
     "freeboard-over-the-overflow",
+    "exit-reached-at-every-level",
     "bed-seen-from-the-position",
     "deep-water-seen-through-the-panel",
     "sill-below-the-water",

@@ -8,7 +8,7 @@ use haulout_engine::{Options, Overridden, Ruleset, Status, review};
 use haulout_place::Span;
 use haulout_report::json::{self, Reviewed, Run};
 use haulout_report::page::{Subject, page, problem_page};
-use haulout_report::{Told, markdown, markdown_of_problems, tell};
+use haulout_report::{Told, markdown, markdown_of_problems, tell, tell_for_page};
 use rayon::prelude::*;
 
 use crate::args::ReviewForm;
@@ -142,7 +142,10 @@ impl Desk<'_> {
                     let review = review(design, &self.ruleset, &[], self.options);
                     done.stage = Some(review.stage.name());
                     done.overridden = self.ruleset.overridden(design, review.stage.name());
-                    done.answers = tell(&review, tree);
+                    done.answers = match self.form {
+                        ReviewForm::Json => tell(&review, tree),
+                        ReviewForm::Terminal | ReviewForm::Markdown => tell_for_page(&review, tree),
+                    };
                     done.status = review.status();
                 }
                 done.document = Some(document);

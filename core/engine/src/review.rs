@@ -80,6 +80,25 @@ pub fn review<'d>(
     Review { book, ruleset, stage, answers }
 }
 
+/// One answer of a review asked for again with something changed: the same rule, subject and authority, and nothing else.
+/// None where the authority is not among those the rule answers to.
+pub fn again(
+    design: &Design,
+    ruleset: &Ruleset,
+    substitutions: &[Substitution],
+    options: &Options,
+    answer: (usize, Subject, Option<&str>),
+) -> Option<Answer> {
+    let (position, subject, authority) = answer;
+    let book = Book::new(design, &ruleset.limits, substitutions);
+    let rule = &ruleset.rules[position];
+    let stage = options.stage.or(ruleset.stage()).unwrap_or_else(|| design.project.stage());
+    let chosen = authorities(ruleset, design, rule).into_iter().find(|chosen| {
+        chosen.position().and_then(|at| book.register().authority(at)).map(|a| a.id) == authority
+    })?;
+    Some(Asking { book: &book, rule, position, stage, on: &options.on }.subject(subject, &chosen))
+}
+
 /// The subjects of a kind, walked through once for all rules about it.
 fn walked<'w>(walks: &'w mut Vec<(About, Walk)>, about: About, design: &Design) -> &'w Walk {
     let known = walks.iter().position(|(of, _)| *of == about);

@@ -15,14 +15,14 @@ use crate::pool::water::TEMPERATURE;
 use crate::terms::DIFFERENCE;
 
 /// Half the face is taken as blocked by leaves and shed skin.
-static STILL_OPEN: Value = Value::number(
+pub(crate) static STILL_OPEN: Value = Value::number(
     "share of the grille still open",
     0.5,
     Basis::CommonPractice,
     "intakes are judged with half the grille blocked",
 );
 
-static DISTANCE: Formula<(Length, Length, Length, Length), Length> = Formula {
+pub(crate) static DISTANCE: Formula<(Length, Length, Length, Length), Length> = Formula {
     card: &FormulaCard {
         name: "distance in plan",
         result: "d",

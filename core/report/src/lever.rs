@@ -1,7 +1,7 @@
 //! The decision to look at first: the one whose small change brings a shortfall furthest, found by asking *what if*.
 
 use haulout_document::Tree;
-use haulout_engine::{Options, Ruleset, review};
+use haulout_engine::{Options, again};
 use haulout_model::Role;
 use haulout_sheet::{Book, LineId, Made, Roots, Substitution};
 
@@ -42,20 +42,14 @@ pub(crate) fn levers(book: &Book<'_>, tree: &Tree, lines: &[LineId]) -> Vec<Leve
 
 /// The place of the strongest; among equals the one that stands nearest to the shortfall.
 pub(crate) fn strongest(subject: &Subject<'_>, told: &Told) -> Option<Place> {
-    let alone = Ruleset {
-        rules: vec![subject.ruleset.rules[told.rule].clone()],
-        limits: subject.ruleset.limits.clone(),
-        specification: subject.ruleset.specification.clone(),
-        ..Ruleset::default()
-    };
     let mut levers: Vec<&Lever> = told.levers.iter().collect();
     levers.sort_by_key(|lever| Some(&lever.place) != told.governing.as_ref());
-    let base = margin(subject, &alone, told, &[]);
+    let base = margin(subject, told, &[]);
     let (Some(base), 2..=MOST) = (base, levers.len()) else { return told.governing.clone() };
     let gain = |lever: &&Lever| {
         let try_out = |value: f64| {
             let changed = [Substitution { node: lever.node, part: lever.part, value }];
-            margin(subject, &alone, told, &changed).map_or(0.0, |margin| margin - base)
+            margin(subject, told, &changed).map_or(0.0, |margin| margin - base)
         };
         try_out(lever.value + lever.change).max(try_out(lever.value - lever.change))
     };
@@ -69,12 +63,8 @@ pub(crate) fn strongest(subject: &Subject<'_>, told: &Told) -> Option<Place> {
 }
 
 /// The margin of the same answer with something changed, SI.
-fn margin(subject: &Subject<'_>, alone: &Ruleset, told: &Told, changed: &[Substitution]) -> Option<f64> {
+fn margin(subject: &Subject<'_>, told: &Told, changed: &[Substitution]) -> Option<f64> {
     let options = Options { stage: None, on: subject.on.to_owned() };
-    let again = review(subject.design, alone, changed, &options);
-    let same = again.answers.iter().find(|answer| {
-        let authority = answer.authority.and_then(|at| again.book.register().authority(at)).map(|a| a.id);
-        authority == told.authority && answer.subject.is_some_and(|s| s.key(subject.design) == told.subject)
-    });
-    same.and_then(|answer| answer.margin)
+    let answer = (told.rule, told.about?, told.authority);
+    again(subject.design, subject.ruleset, changed, &options, answer)?.margin
 }

@@ -2,9 +2,9 @@
 
 use haulout_document::Tree;
 use haulout_engine::{Answer, Deciding, Outcome, Review, Side};
-use haulout_model::{Role, Standing};
+use haulout_model::{Role, Standing, Subject};
 use haulout_quantity::{Basis, Dimension, System, Unit, print};
-use haulout_sheet::{Book, Case, LineId, Made, Roots};
+use haulout_sheet::{Book, Case, Gap, LineId, Made, Roots};
 
 use crate::lever::{Lever, levers};
 use crate::place::{Place, place, places_of, places_of_gap, sorted};
@@ -76,6 +76,8 @@ pub struct Printed {
 pub struct Told {
     /// Position of the rule in the ruleset.
     pub rule: usize,
+    /// The subject; none where the rule found nothing it is about.
+    pub about: Option<Subject>,
     /// Key of the subject.
     pub subject: String,
     /// The subject in the words of the trade.
@@ -118,50 +120,94 @@ pub struct Told {
     pub variance: Option<(usize, bool)>,
 }
 
-/// Tells every answer of a review.
+/// Tells every answer of a review, with the whole working, every place and every root of each.
 pub fn tell(review: &Review<'_>, tree: &Tree) -> Vec<Told> {
     review.answers.iter().map(|answer| one(review, tree, answer)).collect()
 }
 
+/// Tells as much as a page shows: working and places stay empty, what a shortfall is explained with is there only for one.
+pub fn tell_for_page(review: &Review<'_>, tree: &Tree) -> Vec<Told> {
+    review.answers.iter().map(|answer| brief(review, tree, answer)).collect()
+}
+
+/// The numbers of one answer in a few words; empty where it has none.
+pub fn answer_in_numbers(review: &Review<'_>, tree: &Tree, answer: &Answer) -> String {
+    let told = one(review, tree, answer);
+    match (&told.numbers, told.gaps.first()) {
+        (Some(numbers), _) => format!("it has {}, asked is {}", numbers.printed.have, numbers.printed.asks),
+        (None, Some(gap)) => format!("missing is {}", gap.what),
+        (None, None) => String::new(),
+    }
+}
+
+/// An answer with everything that is behind it.
 fn one(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
+    let book = &review.book;
+    let mut told = explained(review, tree, answer);
+    let deciding = answer.deciding.map(Deciding::lines).unwrap_or_default();
+    let digits = told.numbers.as_ref().map_or(DIGITS, |n| n.printed.digits);
+    let in_gaps = told.gaps.iter().flat_map(|g| g.places.iter().cloned());
+    told.places = sorted(places_of(tree, book, &answer.lines).into_iter().chain(in_gaps).collect());
+    told.working = working(book, &deciding, digits, system(book, &deciding));
+    told
+}
+
+fn brief(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
+    match answer.outcome {
+        Outcome::Short => explained(review, tree, answer),
+        _ => outlined(review, tree, answer),
+    }
+}
+
+/// An answer with what explains it: how its numbers came about, what they rest on, what to change.
+fn explained(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
+    let book = &review.book;
+    let mut told = outlined(review, tree, answer);
+    let deciding = answer.deciding.map(Deciding::lines).unwrap_or_default();
+    let spoken = system(book, &deciding);
+    let digits = told.numbers.as_ref().map_or(DIGITS, |n| n.printed.digits);
+    let asked = answer.deciding.map(|d| asked(book, d)).unwrap_or_default();
+    told.have_step = answer.deciding.and_then(|d| step(book, d.have, digits, spoken));
+    told.limit_step = asked.first().and_then(|line| step(book, *line, digits, spoken));
+    told.limit = roots(book, &asked, spoken).into_iter().find(|root| root.kind == "limit");
+    told.levers = if answer.outcome == Outcome::Short { levers(book, tree, &deciding) } else { Vec::new() };
+    told.governing = governing(book, tree, answer);
+    told.roots = roots(book, &answer.lines, spoken);
+    told
+}
+
+/// An answer with its numbers, what is missing and what has to be proved.
+fn outlined(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
     let book = &review.book;
     let card = &review.ruleset.rules[answer.rule].card;
     let deciding = answer.deciding.map(Deciding::lines).unwrap_or_default();
-    let spoken = system(book, &deciding);
-    let gaps: Vec<ToldGap> = answer
-        .gaps
-        .iter()
-        .map(|g| ToldGap {
-            kind: g.kind.name(),
-            what: g.what.to_string(),
-            places: places_of_gap(tree, book, g),
-        })
-        .collect();
-    let numbers = numbers(book, answer, spoken);
-    let digits = numbers.as_ref().map_or(DIGITS, |n| n.printed.digits);
-    let asked = answer.deciding.map(|d| asked(book, d)).unwrap_or_default();
-    let in_gaps = gaps.iter().flat_map(|g| g.places.iter().cloned());
+    let gap = |gap: &Gap| ToldGap {
+        kind: gap.kind.name(),
+        what: gap.what.to_string(),
+        places: places_of_gap(tree, book, gap),
+    };
     Told {
         rule: answer.rule,
+        about: answer.subject,
         subject: answer.subject.map_or_else(|| card.about.name().to_owned(), |s| s.key(book.design())),
         named: named((book.design(), book.register()), card.about, answer.subject, &sizes(book, &deciding)),
         authority: answer.authority.and_then(|at| book.register().authority(at)).map(|a| a.id),
         case: answer.case,
         outcome: answer.outcome,
         owed: answer.owed,
-        numbers,
+        numbers: numbers(book, answer, system(book, &deciding)),
         basis: answer.deciding.map(|_| book.basis(&deciding)),
         standing: book.standing(&deciding),
-        working: working(book, &deciding, digits, spoken),
-        have_step: answer.deciding.and_then(|d| step(book, d.have, digits, spoken)),
-        limit_step: asked.first().and_then(|line| step(book, *line, digits, spoken)),
-        limit: roots(book, &asked, spoken).into_iter().find(|root| root.kind == "limit"),
+        working: Vec::new(),
+        have_step: None,
+        limit_step: None,
+        limit: None,
         promises: promises(book, tree, &deciding),
-        levers: if answer.outcome == Outcome::Short { levers(book, tree, &deciding) } else { Vec::new() },
-        governing: governing(book, tree, answer),
-        places: sorted(places_of(tree, book, &answer.lines).into_iter().chain(in_gaps).collect()),
-        roots: roots(book, &answer.lines, spoken),
-        gaps,
+        levers: Vec::new(),
+        governing: None,
+        places: Vec::new(),
+        roots: Vec::new(),
+        gaps: answer.gaps.iter().map(gap).collect(),
         variance: answer.variance.map(|at| (at, answer.expired)),
     }
 }

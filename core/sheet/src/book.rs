@@ -14,6 +14,7 @@ use crate::formula::{AnyFormula, Lines};
 use crate::gap::{Gap, GapKind, Known};
 use crate::limit::{Limit, Limits};
 use crate::line::{Datum, Entry, Line, LineId, Made, Record};
+use crate::walk::Marks;
 use crate::worked::{Worked, same};
 use haulout_register::{Authority, Register, Species, Value};
 
@@ -55,6 +56,7 @@ pub struct Book<'d> {
     register_lines: RefCell<FxHashMap<(usize, Option<LineId>), LineId>>,
     worked: RefCell<Worked>,
     pub(crate) memo: RefCell<FxHashMap<MemoKey, Memo>>,
+    pub(crate) marks: RefCell<Marks>,
 }
 
 impl<'d> Book<'d> {
@@ -71,6 +73,7 @@ impl<'d> Book<'d> {
             register_lines: RefCell::default(),
             worked: RefCell::default(),
             memo: RefCell::default(),
+            marks: RefCell::default(),
         }
     }
 
@@ -98,6 +101,11 @@ impl<'d> Book<'d> {
     pub fn arguments(&self, id: LineId) -> Vec<LineId> {
         let (start, end) = self.record(id).args;
         self.arguments.borrow()[start as usize..end as usize].to_vec()
+    }
+
+    pub(crate) fn extend_with_arguments(&self, id: LineId, open: &mut Vec<LineId>) {
+        let (start, end) = self.record(id).args;
+        open.extend_from_slice(&self.arguments.borrow()[start as usize..end as usize]);
     }
 
     /// The two lines whose equality shows that a search found what it looked for.

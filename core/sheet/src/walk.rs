@@ -19,14 +19,35 @@ impl Roots {
 
     /// Every line below `lines`, themselves included, each once, in the order they were made.
     pub fn below(book: &Book<'_>, lines: &[LineId]) -> Vec<LineId> {
-        let mut seen = vec![false; book.len()];
-        let mut open = lines.to_vec();
+        let (mut found, mut open) = (Vec::new(), lines.to_vec());
+        let mut marks = book.marks.borrow_mut();
+        marks.begin(book.len());
         while let Some(id) = open.pop() {
-            if !std::mem::replace(&mut seen[id as usize], true) {
-                open.extend(book.arguments(id));
+            if marks.first(id) {
+                found.push(id);
+                book.extend_with_arguments(id, &mut open);
             }
         }
-        (0..seen.len()).filter(|i| seen[*i]).map(|i| i as LineId).collect()
+        found.sort_unstable();
+        found
+    }
+}
+
+/// Which lines a walk has met already; kept from walk to walk, so that a short one costs no more than it meets.
+#[derive(Default)]
+pub(crate) struct Marks {
+    walk: u32,
+    met_in: Vec<u32>,
+}
+
+impl Marks {
+    fn begin(&mut self, lines: usize) {
+        self.met_in.resize(lines, self.walk);
+        self.walk += 1;
+    }
+
+    fn first(&mut self, id: LineId) -> bool {
+        std::mem::replace(&mut self.met_in[id as usize], self.walk) != self.walk
     }
 }
 

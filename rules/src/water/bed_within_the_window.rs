@@ -28,7 +28,9 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
             judged: words(
                 "Plan area of the bed whose depth at the normal level lies between the two ends of the window, over the water surface; band by band.",
             ),
-            cure: words("move a zone into the window, or widen the window by clarity"),
+            cure: words(
+                "move a zone into the window, widen the window by clarity, or raise a deep bed on void-formers (the figure void-formers-wanted gives their bulk); at the same water level they do not lighten the pool, for what they hold is water",
+            ),
         },
     },
     limits: &[&LIMITS[0]],

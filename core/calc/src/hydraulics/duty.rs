@@ -123,7 +123,7 @@ impl Stretch {
 
 /// The zero between two flows whose surpluses differ in sign, to the last digits: false position, halving the weight
 /// of an end that stays (the Illinois variant), with plain halving for a step that would leave the bracket.
-fn crossing(surplus: impl Fn(f64) -> f64, a: (f64, f64), b: (f64, f64)) -> f64 {
+pub(super) fn crossing(surplus: impl Fn(f64) -> f64, a: (f64, f64), b: (f64, f64)) -> f64 {
     let ((mut x1, mut y1), (mut x2, mut y2)) = (a, b);
     if y1 == 0.0 {
         return x1;

@@ -1,13 +1,17 @@
 //! Water in pipes: friction, fittings, devices, pump and system curves, and the duty point where they meet.
 
+pub mod channel;
 pub mod device;
 pub mod duty;
 pub mod fittings;
+pub mod header;
 pub mod intake;
+pub mod mouth;
 pub mod pipe;
 pub mod pump;
 pub mod system;
 pub mod turnover;
+pub mod weir;
 
 #[cfg(test)]
 mod tests;

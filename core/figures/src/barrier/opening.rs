@@ -10,7 +10,7 @@ use super::barrier;
 use crate::group::BODY_HEIGHT;
 use crate::species::group;
 
-static LEAST: Many<Length, Length> = Many {
+pub(crate) static LEAST: Many<Length, Length> = Many {
     card: &haulout_calc::formula::FormulaCard {
         name: "least of lengths",
         result: "b_min",

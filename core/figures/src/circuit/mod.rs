@@ -1,13 +1,15 @@
 //! Figures about a water circuit.
 
 pub mod duty;
+pub mod returns;
 pub mod system;
 pub mod turnover;
 pub mod velocity;
+pub mod yearly;
 
-use haulout_model::Subject;
 use haulout_model::circuit::Circuit;
-use haulout_sheet::{Gap, Known, Sheet};
+use haulout_model::{About, Link, Subject};
+use haulout_sheet::{Gap, GapKind, Known, Sheet};
 
 /// The circuit of a subject.
 pub(crate) fn circuit(sheet: Sheet<'_>, at: Subject) -> &Circuit {
@@ -21,4 +23,14 @@ pub(crate) fn served(sheet: Sheet<'_>, at: Subject) -> Known<Vec<Known<Subject>>
         return Err(Gap::from(missing).into());
     }
     Ok(serves.items().iter().map(|reference| crate::pool::named(sheet, reference)).collect())
+}
+
+/// The circuit a reference leads to.
+pub(crate) fn named(sheet: Sheet<'_>, link: &Link) -> Known<Subject> {
+    let Some(reference) = link.given() else { return Err(Gap::from(link.missing()).into()) };
+    let found = sheet.design().circuits.items().iter().position(|c| c.id == reference.name());
+    found.map(|at| Subject::nth(About::Circuit, at)).ok_or_else(|| {
+        let what = format!("there is no circuit \"{}\"", reference.name());
+        Gap::at(GapKind::LeadsNowhere, what, reference.seat().origin).into()
+    })
 }

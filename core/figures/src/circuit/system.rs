@@ -108,7 +108,7 @@ fn work(sheet: Sheet<'_>, at: Subject) -> Known<Line<Arc<SystemCurve>>> {
     sheet.assemble(&TOGETHER, &lines.all()?)
 }
 
-fn viscosity(sheet: Sheet<'_>, at: Subject) -> Known<Line<KinematicViscosity>> {
+pub(super) fn viscosity(sheet: Sheet<'_>, at: Subject) -> Known<Line<KinematicViscosity>> {
     let Some(first) = served(sheet, at)?.into_iter().next() else {
         return Err(Gap::of(GapKind::Absent, "a basin the circuit joins", Vec::new()).into());
     };

@@ -11,7 +11,7 @@ use haulout_sheet::{All, Axis, Figure, FigureCard, Line};
 
 use super::{bed::BED, level_in_case, solids::SOLIDS};
 
-static VOLUME_BELOW: Formula<(Arc<Bed>, Length), Volume> = Formula {
+pub(crate) static VOLUME_BELOW: Formula<(Arc<Bed>, Length), Volume> = Formula {
     card: &FormulaCard {
         name: "volume over the bed up to a level",
         result: "V_gross",

@@ -2,6 +2,7 @@
 
 pub mod body;
 pub mod shares;
+pub mod voids;
 
 use haulout_calc::formula::{FormulaCard, Kind};
 use haulout_model::{About, Subject};

@@ -1,15 +1,23 @@
 //! Whole pages of two of the example designs, on paper of 80 and of 120 columns.
 
 use haulout_report::page::{Layout, Subject, page};
-use haulout_report::tell;
+use haulout_report::{markdown, tell, tell_for_page};
 
 use crate::common::{EXAMPLES, built_in, load, reviewed};
 
+const LAYOUT: Layout = Layout { width: 80, colour: false };
+
 fn whole(at: usize, width: usize) -> String {
+    pages(at, |subject| page(subject, Layout { width, ..LAYOUT })).0
+}
+
+/// What is made of all that can be told, and of what is told for a page.
+fn pages(at: usize, made: impl Fn(&Subject<'_>) -> String) -> (String, String) {
     let (name, text) = EXAMPLES[at];
     let (tree, design) = load(text);
     let ruleset = built_in();
-    let answers = tell(&reviewed(&design, &ruleset), &tree);
+    let review = reviewed(&design, &ruleset);
+    let (all, brief) = (tell(&review, &tree), tell_for_page(&review, &tree));
     let subject = Subject {
         file: name,
         tree: &tree,
@@ -17,13 +25,28 @@ fn whole(at: usize, width: usize) -> String {
         stage: design.project.stage().name(),
         on: "2026-11-25",
         ruleset: &ruleset,
-        answers: &answers,
+        answers: &all,
     };
-    let page = page(&subject, Layout { width, colour: false });
-    for line in page.lines() {
-        assert!(line.chars().count() <= width, "{width}: {line}");
+    (made(&subject), made(&Subject { answers: &brief, ..subject }))
+}
+
+#[test]
+fn what_is_told_for_a_page_is_all_that_a_page_shows() {
+    for at in 0..EXAMPLES.len() {
+        let (all, brief) = pages(at, |subject| page(subject, LAYOUT));
+        assert_eq!(all, brief);
+        let (all, brief) = pages(at, markdown);
+        assert_eq!(all, brief);
     }
-    page
+}
+
+#[test]
+fn no_line_is_longer_than_the_paper() {
+    for (at, width) in (0..EXAMPLES.len()).flat_map(|at| [(at, 80), (at, 120)]) {
+        for line in whole(at, width).lines() {
+            assert!(line.chars().count() <= width, "{width}: {line}");
+        }
+    }
 }
 
 #[test]
