@@ -20,8 +20,6 @@ const FAO: (&str, Basis) = (
     Reported,
 );
 const ERGUN: (&str, Basis) = ("fluids 1.3.1, packed_bed.Ergun over density and 9.80665", Published);
-const FRANCIS: (&str, Basis) =
-    ("Francis: Q = 1.84 × b × h^1.5 in metres; his coefficient against 0.62 × 2/3 × sqrt(2 g)", Reported);
 const ATOMS: (&str, Basis) = ("atomic masses N 14.007, O 15.999, H 1.008", Published);
 
 const SHARE: &str = "un-ionised share of ammonia";
@@ -160,14 +158,6 @@ pub(super) const ROWS: &[Row] = &[
         (0.001_030_603_823_267_339_7, "m", 1e-9),
     ),
     sheet("sum of lengths", "1 and 2", HAND, &[1.0, 2.0], (3.0, "m", 1e-12)),
-    sheet(
-        "head over a crest",
-        "0.6 m wide, 0.003122577 m3/s: 20 mm",
-        FRANCIS,
-        &[0.003_122_577, 0.6, 0.62],
-        (0.02, "m", 5e-3),
-    ),
-    sheet("coefficient of a crest", "thin", HAND, &[0.0], (0.62, "", 1e-12)),
     // 100 g a day, 50 % of it, two days.
     sheet(
         "solids held until the next cleaning",

@@ -43,21 +43,3 @@ pub static CLEAN_LOSS: Formula<(Velocity, Length, Ratio, Length, DynamicViscosit
             Ok(Length::from_si(finite(thickness.value * (slow + quick) / (rho * G), "the loss")?))
         },
     };
-
-/// Head over a straight crest: flow, width, coefficient of discharge.
-pub static CREST_HEAD: Formula<(VolumeRate, Length, Ratio), Length> = Formula {
-    card: &closed(
-        "head over a crest",
-        "h",
-        "(3 × Q / (2 × C × b × sqrt(2 × 9.80665 m/s2)))^(2 / 3)",
-        &["Q", "b", "C"],
-        (Basis::Published, "weir equation of Poleni, energy of free fall over a straight crest"),
-        "free fall over a crest much wider than its head",
-    ),
-    run: |(flow, width, coefficient)| {
-        let b = above_zero(width.value, "the width of the crest")?;
-        let c = above_zero(coefficient.value, "the coefficient of the crest")?;
-        let by_width = 3.0 * flow.value / (2.0 * c * b * (2.0 * G).sqrt());
-        Ok(Length::from_si(finite(libm::pow(by_width, 2.0 / 3.0), "the head")?))
-    },
-};

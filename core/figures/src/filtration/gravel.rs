@@ -3,7 +3,7 @@
 use std::sync::Arc;
 
 use haulout_calc::filtration::gravel as formulas;
-use haulout_calc::formula::{Formula, FormulaCard, Kind, Refusal};
+use haulout_calc::formula::{Formula, FormulaCard, Kind};
 use haulout_calc::geometry::Outline;
 use haulout_calc::water::{DENSITY, DYNAMIC_VISCOSITY};
 use haulout_model::filter::Layer;
@@ -17,6 +17,7 @@ use super::{circuit_of, filter, water_of};
 use crate::circuit::duty::DELIVERED_FLOW;
 use crate::pool::water::COOLEST;
 use crate::terms::{self, DIFFERENCE};
+use crate::water::lip;
 
 static PLAN: Formula<(Arc<Outline>,), Area> = Formula {
     card: &FormulaCard {
@@ -59,31 +60,6 @@ pub static PLANTED: Figure<Line<bool>> = Figure {
     },
     work: |sheet, at| sheet.work(&IS_PLANTED, (filter(sheet, at).kind.on(sheet)?.option(),)),
 };
-
-static COEFFICIENT: Formula<(u16,), Ratio> = Formula {
-    card: &FormulaCard {
-        name: "coefficient of a crest",
-        result: "C",
-        text: "0.62 of a sharp crest, 0.577 of a rounded one",
-        symbols: &["kind"],
-        kind: Kind::Pick,
-        basis: Basis::Published,
-        source: "weir equation of Poleni: 0.62 for a thin crest, 1 / sqrt(3) for critical depth over a broad one",
-        range: "straight crests",
-    },
-    run: |(kind,)| match kind {
-        FULL_WIDTH | CONTRACTED => Ok(Ratio::from_si(0.62)),
-        ROUND => Ok(Ratio::from_si(1.0 / 3_f64.sqrt())),
-        _ => Err(Refusal::new(
-            "the head over a V-notch is not worked out here; state the lip or notch as a straight crest with its width",
-        )),
-    },
-};
-
-/// Positions of the kinds of weir on their card.
-const FULL_WIDTH: u16 = 0;
-const CONTRACTED: u16 = 1;
-const ROUND: u16 = 3;
 
 static LENGTHS: Many<Length, Length> =
     Many { card: &terms::arithmetic("sum of lengths", "h", "+", &[]), run: |l| Ok(l.iter().copied().sum()) };
@@ -158,9 +134,7 @@ const fn level_card(id: &'static str, title: &'static str, axes: &'static [Axis]
 }
 
 fn head_over(sheet: Sheet<'_>, at: Subject, weir: &Weir) -> Known<Line<Length>> {
-    let kind = weir.kind.on(sheet).and_then(|kind| sheet.work(&COEFFICIENT, (kind.option(),)));
-    let lines = (flow(sheet, at), weir.width.on(sheet), kind).all()?;
-    sheet.work(&formulas::CREST_HEAD, lines)
+    flow(sheet, at).and_then(|flow| lip::head_over(sheet, weir, flow))
 }
 
 /// Head over the lip by the delivered flow.
