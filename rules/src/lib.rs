@@ -5,6 +5,7 @@
 mod basking;
 mod containment;
 mod filtration;
+mod heat;
 mod plumbing;
 mod power;
 mod setting_out;
@@ -130,6 +131,15 @@ pub static RULES: &[&CompiledRule] = &[
     &filtration::solids_caught_before_the_bed::RULE,
     &filtration::dose_of_the_clarifier::RULE,
     &filtration::protein_as_fed::RULE,
+    &heat::heater_stuck_on::RULE,
+    &heat::heater_needs_flow::RULE,
+    &heat::heater_out_of_reach::RULE,
+    &heat::cold_noticed_in_time::RULE,
+    &heat::heater_large_enough::RULE,
+    &heat::water_in_every_band::RULE,
+    &heat::alarm_outside_the_swing::RULE,
+    &heat::fill_does_not_chill::RULE,
+    &heat::warm_again_in_time::RULE,
 ];
 
 /// The compiled rules, ready for a ruleset.

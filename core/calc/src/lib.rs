@@ -10,6 +10,7 @@ pub mod containment;
 pub mod filtration;
 pub mod formula;
 pub mod geometry;
+pub mod heat;
 pub mod hydraulics;
 pub mod plausible;
 pub mod reach;

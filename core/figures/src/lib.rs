@@ -7,6 +7,7 @@ pub mod basking;
 pub mod circuit;
 pub mod filtration;
 pub mod group;
+pub mod heat;
 pub mod intake;
 pub mod item;
 mod level;
@@ -188,6 +189,35 @@ pub static CATALOGUE: &[&dyn Catalogued] = &[
     &filtration::gravel::LIGHT,
     &filtration::gravel::COVER_APERTURE,
     &filtration::load::PROTEIN,
+    &heat::JOINED_WATER,
+    &heat::evaporation::BY_ACTIVITY,
+    &heat::evaporation::BY_DENSITY,
+    &heat::evaporation::EVAPORATION_LOW,
+    &heat::evaporation::EVAPORATION_HIGH,
+    &heat::evaporation::FALL_LOW,
+    &heat::evaporation::FALL_HIGH,
+    &heat::loss::BY_EVAPORATION,
+    &heat::loss::TO_AIR,
+    &heat::loss::THROUGH_BED,
+    &heat::loss::THROUGH_WALLS,
+    &heat::loss::TO_FILL,
+    &heat::loss::LOSS,
+    &heat::loss::JOINED_LOSS,
+    &heat::heater::STUCK_RISE,
+    &heat::heater::STUCK_END,
+    &heat::heater::INSTALLED,
+    &heat::heater::RESERVE,
+    &heat::bear::BAND_LOW,
+    &heat::bear::BAND_HIGH,
+    &heat::bear::FLOOR,
+    &heat::bear::CEILING,
+    &heat::cool::FALL_RATE,
+    &heat::cool::TIME_TO_FLOOR,
+    &heat::alarm::ALARM_LOW,
+    &heat::alarm::ALARM_HIGH,
+    &heat::alarm::TIME_AFTER_ALARM,
+    &heat::fill::WATER_AFTER_FILL,
+    &heat::fill::WARM_AGAIN,
     &water::exit::EXIT_FOOT_DEPTH,
     &water::exit::EXIT_TOP_HEIGHT,
     &water::stream::STREAM_FLOW,
