@@ -42,6 +42,15 @@ pub static JOINED: Figure<Arc<Joined>> = Figure {
     },
 };
 
+/// The pools of the water a pool belongs to.
+///
+/// # Errors
+/// A gap where circuits, or what one of them serves, are not stated.
+pub(crate) fn joined_pools(sheet: Sheet<'_>, at: Subject) -> Known<Vec<Subject>> {
+    let (pools, _) = reached(sheet, at)?;
+    Ok(pools.into_iter().map(|pool| Subject::nth(About::Pool, pool)).collect())
+}
+
 /// Pools and circuits reached from a pool by the basins that circuits list.
 fn reached(sheet: Sheet<'_>, at: Subject) -> Known<(Vec<usize>, Vec<usize>)> {
     let design = sheet.design();

@@ -18,7 +18,7 @@ use haulout_sheet::{All, Figure, FigureCard, Gap, GapKind, Known, Line, Sheet};
 use haulout_calc::formula::{FormulaCard, Kind};
 use haulout_calc::water::DENSITY;
 
-use crate::filtration::joined::JOINED;
+use crate::filtration::joined::joined_pools;
 use crate::pool::{pool, volume::NET_VOLUME};
 use crate::terms::VOLUMES;
 use crate::water::times::SPECIFIC_HEAT;
@@ -58,7 +58,7 @@ fn heater(sheet: Sheet<'_>, at: Subject) -> &Heater {
 
 /// The pools that circuits join to a pool, with itself.
 fn pools(sheet: Sheet<'_>, at: Subject) -> Known<Vec<Subject>> {
-    JOINED.of(sheet, at).map(|joined| joined.pools.clone())
+    joined_pools(sheet, at)
 }
 
 /// The winter air over a pool.
