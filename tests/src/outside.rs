@@ -8,6 +8,7 @@ mod basking;
 mod electricity;
 mod filtration;
 mod geometry;
+mod heat;
 mod hydraulics;
 mod levels;
 mod units;
@@ -84,6 +85,7 @@ pub fn rows() -> Vec<(&'static str, &'static [Row])> {
         ("basking and depth", basking::ROWS),
         ("electricity", electricity::ROWS),
         ("filtration", filtration::ROWS),
+        ("heat", heat::ROWS),
         ("units", units::ROWS),
         ("weirs, streams and levels", weirs::ROWS),
     ]
