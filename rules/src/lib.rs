@@ -4,6 +4,8 @@
 
 mod basking;
 mod containment;
+mod filtration;
+mod heat;
 mod plumbing;
 mod power;
 mod setting_out;
@@ -110,6 +112,34 @@ pub static RULES: &[&CompiledRule] = &[
     &basking::float_carries_all::RULE,
     &basking::float_edge_stays_dry::RULE,
     &basking::surface_takes_claws::RULE,
+    &filtration::notch_over_the_water::RULE,
+    &filtration::up_flow_through_the_bed::RULE,
+    &filtration::free_ammonia::RULE,
+    &filtration::free_ammonia_with_fish::RULE,
+    &filtration::surface_for_the_nitrogen::RULE,
+    &filtration::oxygen_through_the_bed::RULE,
+    &filtration::nitrate_held_by_water_change::RULE,
+    &filtration::alkalinity_lasts::RULE,
+    &filtration::nitrate_of_the_fill::RULE,
+    &filtration::wall_over_the_notch::RULE,
+    &filtration::no_draining_back::RULE,
+    &filtration::light_for_the_plants::RULE,
+    &filtration::animals_kept_off_the_bed::RULE,
+    &filtration::clogged_bed_within_the_rise::RULE,
+    &filtration::water_over_the_gravel::RULE,
+    &filtration::plenum_is_flushed::RULE,
+    &filtration::solids_caught_before_the_bed::RULE,
+    &filtration::dose_of_the_clarifier::RULE,
+    &filtration::protein_as_fed::RULE,
+    &heat::heater_stuck_on::RULE,
+    &heat::heater_needs_flow::RULE,
+    &heat::heater_out_of_reach::RULE,
+    &heat::cold_noticed_in_time::RULE,
+    &heat::heater_large_enough::RULE,
+    &heat::water_in_every_band::RULE,
+    &heat::alarm_outside_the_swing::RULE,
+    &heat::fill_does_not_chill::RULE,
+    &heat::warm_again_in_time::RULE,
 ];
 
 /// The compiled rules, ready for a ruleset.

@@ -6,7 +6,9 @@
 mod animals;
 mod basking;
 mod electricity;
+mod filtration;
 mod geometry;
+mod heat;
 mod hydraulics;
 mod levels;
 mod units;
@@ -82,6 +84,8 @@ pub fn rows() -> Vec<(&'static str, &'static [Row])> {
         ("animals and barriers", animals::ROWS),
         ("basking and depth", basking::ROWS),
         ("electricity", electricity::ROWS),
+        ("filtration", filtration::ROWS),
+        ("heat", heat::ROWS),
         ("units", units::ROWS),
         ("weirs, streams and levels", weirs::ROWS),
     ]

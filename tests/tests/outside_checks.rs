@@ -106,6 +106,7 @@ const TESTED: &[(&str, &str, &str)] = &[
     ("length of a line", "tests/tests/wet_by_hand.rs", "fn the_stream_and_its_film"),
     ("level over the lowest bed", "tests/tests/wet_by_hand.rs", "fn drawn_down"),
     ("the outline is simple", "core/calc/tests/geometry_hostile.rs", "fn crossing_sides_are_named"),
+    ("plan area of a filter", "tests/tests/filtration_by_hand.rs", "fn up_flow_of_the_wetland"),
 ];
 
 /// Formulas that nothing from outside is held against yet; the list may only shrink.

@@ -7,8 +7,10 @@
 pub mod animal;
 pub mod buoyancy;
 pub mod containment;
+pub mod filtration;
 pub mod formula;
 pub mod geometry;
+pub mod heat;
 pub mod hydraulics;
 pub mod plausible;
 pub mod reach;

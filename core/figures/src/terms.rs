@@ -5,7 +5,7 @@ use haulout_quantity::Basis;
 use haulout_quantity::si::{Area, Length, Ratio, Volume};
 use haulout_sheet::Many;
 
-const fn arithmetic(
+pub(crate) const fn arithmetic(
     name: &'static str,
     result: &'static str,
     text: &'static str,

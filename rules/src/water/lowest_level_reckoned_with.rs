@@ -25,7 +25,7 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
                 "Exits, intakes, shelves and skimmers are judged at the lowest level stated; a level that is hoped for rather than worked out makes all of them look better than they are.",
             ),
             judged: words(
-                "Depth of the stated level under the water, against what the pumps take up again when they start on a pool that was filled at rest, and the film over its own lips that runs out when they stop, and 6 mm a day of evaporation over the longest time unattended. A leak, a splash or a fill that fails come on top.",
+                "Depth of the stated level under the water, against what the pumps take up again when they start on a pool that was filled at rest, and the film over its own lips that runs out when they stop, and evaporation over the longest time unattended: as worked from water and winter air where they are stated, 6 mm a day where not. A leak, a splash or a fill that fails come on top.",
             ),
             cure: words(
                 "state a lower running level and see what it does to exits and intakes; more surface; a fill that keeps the level",

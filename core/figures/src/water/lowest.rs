@@ -9,10 +9,11 @@ use haulout_sheet::{All, Figure, FigureCard, Known, Line, Many, Sheet};
 
 use super::ladder::{PUMPS_OFF_RISE, leads_to};
 use super::stream::{STREAM_LIP_HEAD, stream};
+use crate::heat::{air_is_stated, evaporation::FALL_HIGH};
 use crate::pool::pool;
 use crate::terms::{BELOW, DIFFERENCE};
 
-/// Water that evaporates from a warm indoor pool.
+/// Water that evaporates from a warm indoor pool whose air nobody stated.
 static EVAPORATION: Value = Value {
     what: "fall of an indoor pool by evaporation",
     value: 0.006 / 86400.0,
@@ -51,6 +52,11 @@ fn own_lips(sheet: Sheet<'_>, at: Subject) -> Known<Line<Length>> {
     sheet.fold(&LIPS, &heads.all()?)
 }
 
+/// Evaporation as worked from the winter air where the file states it, and what is usual where it does not.
+fn evaporation(sheet: Sheet<'_>, at: Subject) -> Known<Line<Velocity>> {
+    if air_is_stated(sheet, at) { FALL_HIGH.of(sheet, at) } else { Ok(sheet.register(&EVAPORATION, None)) }
+}
+
 /// How far the water falls under its normal level, to reckon with.
 pub static FALL_TO_RECKON_WITH: Figure<Line<Length>> = Figure {
     card: &FigureCard {
@@ -64,8 +70,8 @@ pub static FALL_TO_RECKON_WITH: Figure<Line<Length>> = Figure {
     },
     work: |sheet, at| {
         let unattended = sheet.design().keepers.unattended.on(sheet);
-        let (rise, lips, time) = (PUMPS_OFF_RISE.of(sheet, at), own_lips(sheet, at), unattended).all()?;
-        sheet.work(&FALL, (rise, lips, sheet.register(&EVAPORATION, None), time))
+        let (rise, lips) = (PUMPS_OFF_RISE.of(sheet, at), own_lips(sheet, at));
+        sheet.work(&FALL, (rise, lips, evaporation(sheet, at), unattended).all()?)
     },
 };
 

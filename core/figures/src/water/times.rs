@@ -58,7 +58,7 @@ static LESS_OF: Many<VolumeRate, VolumeRate> = Many {
     },
 };
 
-static POWERS: Many<Power, Power> =
+pub(crate) static POWERS: Many<Power, Power> =
     Many { card: &law("sum of powers", "P", "+", &[], Kind::Closed), run: |p| Ok(p.iter().copied().sum()) };
 
 /// Specific heat of water at 25 °C, joules for a kilogram and a kelvin, as a number: it varies by 0.1 % between 10 and 30 °C.
@@ -82,7 +82,7 @@ static WARMING: Formula<
     },
 };
 
-static SPECIFIC_HEAT: Value = Value::number(
+pub(crate) static SPECIFIC_HEAT: Value = Value::number(
     "specific heat of water, J/(kg K)",
     4181.3,
     Basis::Published,
