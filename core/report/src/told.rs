@@ -96,6 +96,8 @@ pub struct Told {
     pub standing: Option<Standing>,
     /// The working, what the design has first.
     pub working: Vec<String>,
+    /// What is shown beside it and was not judged: its name, its number and how it comes about.
+    pub beside: Vec<String>,
     /// The one step that gave what the design has, where it was worked.
     pub have_step: Option<String>,
     /// The one step that gave what is asked, where it was worked.
@@ -153,6 +155,7 @@ fn one(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
         basis: answer.deciding.map(|_| book.basis(&deciding)),
         standing: book.standing(&deciding),
         working: working(book, &deciding, digits, spoken),
+        beside: answer.beside.iter().filter_map(|line| beside(book, *line, spoken)).collect(),
         have_step: answer.deciding.and_then(|d| step(book, d.have, digits, spoken)),
         limit_step: asked.first().and_then(|line| step(book, *line, digits, spoken)),
         limit: roots(book, &asked, spoken).into_iter().find(|root| root.kind == "limit"),
@@ -164,6 +167,15 @@ fn one(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
         gaps,
         variance: answer.variance.map(|at| (at, answer.expired)),
     }
+}
+
+/// A line that is shown and not judged, under the name of what worked it.
+fn beside(book: &Book<'_>, line: LineId, spoken: System) -> Option<String> {
+    let name = match book.record(line).made {
+        Made::Worked(formula) => formula.card().name,
+        _ => return None,
+    };
+    step(book, line, DIGITS, spoken).map(|step| format!("{name}: {step}"))
 }
 
 /// What a design is held against: of a band the end that it is nearer to.

@@ -1,7 +1,7 @@
 //! The delivered flow turns the water of a circuit over often enough, with filters due for cleaning.
 
 use haulout_engine::{Card, Check, CompiledRule, Consequence, Demand, Example, Expected, Manual, words};
-use haulout_figures::circuit::turnover::TURNOVER;
+use haulout_figures::circuit::turnover::{LABEL_TURNOVER, TURNOVER};
 use haulout_model::{About, Stage};
 use haulout_quantity::{Basis, Dimension};
 use haulout_sheet::{Case, Limit, Tighter};
@@ -33,7 +33,10 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
     },
     limits: &[&LONGEST],
     examples: EXAMPLES,
-    judge: |sheet, at| Ok(Check::at_most(TURNOVER.of(sheet, at)?, sheet.limit(&LONGEST))),
+    judge: |sheet, at| {
+        let check = Check::at_most(TURNOVER.of(sheet, at)?, sheet.limit(&LONGEST));
+        Ok(check.beside(LABEL_TURNOVER.of(sheet, at)))
+    },
 };
 
 static LONGEST: Limit = Limit {
