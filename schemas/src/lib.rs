@@ -14,6 +14,10 @@ pub const REGISTER: &str = include_str!("../register.json");
 pub const ANNEX: &str = include_str!("../annex.json");
 /// A specification for `review`.
 pub const SPECIFICATION: &str = include_str!("../specification.json");
+/// What a rehearsal design of an annex must give.
+pub const EXPECTED: &str = include_str!("../expected.json");
+/// The output of `rehearse --as json`.
+pub const REHEARSAL: &str = include_str!("../rehearsal.json");
 
 /// All of them by name.
 pub const ALL: &[(&str, &str)] = &[
@@ -24,6 +28,8 @@ pub const ALL: &[(&str, &str)] = &[
     ("register", REGISTER),
     ("annex", ANNEX),
     ("specification", SPECIFICATION),
+    ("expected", EXPECTED),
+    ("rehearsal", REHEARSAL),
 ];
 
 /// The text of a schema by its name.

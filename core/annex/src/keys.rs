@@ -46,6 +46,8 @@ const fn free(name: &'static str, shape: Shape) -> Key {
 pub(crate) const BASES: &[&str] = &["published", "reported", "common practice", "recalled"];
 /// The matters that authorities are for.
 pub(crate) const MATTERS: &[&str] = &["welfare", "electrical", "guards"];
+/// The words an answer may be marked with.
+pub(crate) const OUTCOMES: &[&str] = &["met", "short", "not-assessed", "does-not-apply"];
 const STAGES: &[&str] = &["concept", "detailed", "as-built"];
 
 const LIMIT: &[Key] = &[
@@ -124,3 +126,14 @@ pub const SPECIFICATION: &[Key] = &[
     free("plus-minus", Shape::Object(PLUS_MINUS)),
     free("annexes", Shape::List(&Shape::Words)),
 ];
+
+const MARKED: &[Key] = &[
+    needed("rule", Shape::Words),
+    needed("subject", Shape::Words),
+    needed("expected", Shape::Word(OUTCOMES)),
+    free("place", Shape::Words),
+];
+
+/// What a rehearsal design must give.
+pub const EXPECTED: &[Key] =
+    &[free("$schema", Shape::Words), needed("answers", Shape::List(&Shape::Object(MARKED)))];

@@ -6,6 +6,7 @@
 mod authority;
 mod card;
 mod digest;
+mod expected;
 mod join;
 mod keys;
 mod limit;
@@ -14,9 +15,16 @@ mod species;
 mod specification;
 
 pub use digest::{digest, digest_of_files};
+pub use expected::{Marked, expected};
 pub use join::{Folder, Source, Trouble, join};
-pub use keys::{ANNEX, Key, SPECIFICATION, Shape};
+pub use keys::{ANNEX, EXPECTED, Key, SPECIFICATION, Shape};
+pub use page::nearest;
 pub use specification::{Specified, specification};
 
 /// The file name of the card of an annex.
 pub const CARD: &str = "annex.json";
+
+/// The folder of an annex that holds designs to rehearse it on.
+pub const REHEARSAL: &str = "rehearsal";
+/// How the file ends that says what a rehearsal design must give; before it stands the name of the design without `.json`.
+pub const EXPECTED_ENDING: &str = ".expected.json";

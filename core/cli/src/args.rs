@@ -91,10 +91,23 @@ pub(crate) enum Job {
         #[arg(long, value_name = "DIR")]
         annex: Vec<PathBuf>,
     },
+    /// Try house annexes on their own examples and rehearsal designs, and show what does not come as marked.
+    ///
+    /// A rehearsal design lies in the folder `rehearsal` of the annex, with a file `.expected.json` beside it that lists the
+    /// answers it must give.
+    #[command(after_long_help = help::REHEARSE)]
+    Rehearse {
+        /// Folders of annexes, in the order they take part.
+        #[arg(required = true, value_name = "ANNEX")]
+        annexes: Vec<PathBuf>,
+        /// How the rehearsal is printed.
+        #[arg(long = "as", value_enum, default_value_t = Form::Terminal)]
+        form: Form,
+    },
     /// Print a published schema: of the design document, or of what a command prints for programs.
     #[command(after_long_help = help::SCHEMA)]
     Schema {
-        /// Its name: design, annex, specification, review, sheet, rulebook or register.
+        /// Its name: design, annex, specification, expected, review, sheet, rulebook, register or rehearsal.
         name: String,
     },
     /// List the species and authorities the program knows, or show one species with every value and its source.

@@ -9,6 +9,7 @@ use haulout_register::Authority;
 use crate::answers::{self, Answers, Group, Hall, Units};
 use crate::args::StageWord;
 use crate::document::Document;
+use crate::first_annex::begin_annex;
 use crate::help;
 use crate::run::{Outcome, schema};
 
@@ -18,6 +19,12 @@ pub(crate) enum Begin {
     /// Write a first design; without options six questions are asked.
     #[command(after_long_help = help::BEGIN)]
     Design(FirstDesign),
+    /// Write a first annex: its card, and one rule with its card and examples, to be changed into your own.
+    #[command(after_long_help = help::BEGIN_ANNEX)]
+    Annex {
+        /// The folder to make.
+        folder: PathBuf,
+    },
 }
 
 /// The answers as options.
@@ -60,7 +67,13 @@ const SCHEMA_FILE: &str = "haulout-design.schema.json";
 
 /// Begins it.
 pub(crate) fn begin(what: &Begin) -> Outcome {
-    let Begin::Design(options) = what;
+    match what {
+        Begin::Design(options) => begin_design(options),
+        Begin::Annex { folder } => begin_annex(folder),
+    }
+}
+
+fn begin_design(options: &FirstDesign) -> Outcome {
     if options.file.exists() && !options.replace {
         let name = options.file.display();
         return Outcome::impossible(format!(

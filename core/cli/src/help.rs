@@ -44,6 +44,16 @@ Examples:
 
 Exit status: 0 the rules are printed; 2 there is no such rule, or an annex cannot be used.";
 
+/// The examples of `rehearse`.
+pub(crate) const REHEARSE: &str = "\
+Examples:
+  haulout rehearse house
+      every example of every script, and every design in house/rehearsal
+  haulout rehearse group house --as json
+      two annexes together, for a program
+
+Exit status: 0 everything came as marked; 1 something did not; 2 an annex, a design or a list of answers cannot be used.";
+
 /// The examples of `register`.
 pub(crate) const REGISTER: &str = "\
 Examples:
@@ -63,6 +73,16 @@ Examples:
       asks nothing; what is not given is left out
 
 Exit status: 0 the design is written; 2 it is not, and nothing was changed.";
+
+/// The examples of `begin annex`.
+pub(crate) const BEGIN_ANNEX: &str = "\
+Examples:
+  haulout begin annex house
+      writes house/annex.json and house/water-to-wade-in.rhai
+  haulout rehearse house
+      tries the rule on its examples
+
+Exit status: 0 the annex is written; 2 it is not, and nothing was changed.";
 
 /// The examples of `schema`.
 pub(crate) const SCHEMA: &str = "\

@@ -13,10 +13,12 @@ mod begin;
 mod document;
 mod drawing;
 mod files;
+mod first_annex;
 mod help;
 mod lookalike;
 mod progress;
 mod register;
+mod rehearse;
 mod review;
 mod run;
 mod sheet;
@@ -26,6 +28,9 @@ use std::io::Write;
 use std::process::ExitCode;
 
 use clap::Parser;
+
+#[global_allocator]
+static ALLOCATOR: mimalloc::MiMalloc = mimalloc::MiMalloc;
 
 fn main() -> ExitCode {
     let args = args::Args::parse();

@@ -15,6 +15,7 @@ use crate::drawing::draw;
 use crate::files::{find, today};
 use crate::help;
 use crate::register::register;
+use crate::rehearse::rehearse;
 use crate::review::review_all;
 use crate::sheet::sheet;
 use crate::specification::Asked;
@@ -63,6 +64,7 @@ pub(crate) fn run(args: &Args, out: &mut dyn io::Write) -> io::Result<Outcome> {
                 Outcome::impossible(format!("there is no schema \"{name}\"; there are {}", schema_names()))
             }
         },
+        Job::Rehearse { annexes, form } => rehearse(annexes, *form),
         Job::Register { species, form } => register(species.as_deref(), *form),
         Job::Begin { what } => begin(what),
         Job::Completions { shell } => Outcome::of(help::completions(*shell)),

@@ -153,8 +153,9 @@ pub struct Number<Q> {
     pub(crate) seat: Seat,
     pub(crate) card: &'static FieldCard,
     pub(crate) state: State<Value>,
-    /// The step of a repeat and how often it is taken, as numbers on their way to the ledger.
-    pub(crate) moved: Option<[NumberRoot; 2]>,
+    /// The step of a repeat and how often it is taken, as numbers on their way to the ledger; few
+    /// numbers have one, so that the others are spared its room.
+    pub(crate) moved: Option<Box<[NumberRoot; 2]>>,
     pub(crate) kind: PhantomData<Q>,
 }
 
@@ -205,8 +206,8 @@ impl<Q: Measure> Number<Q> {
             standing: given.standing,
             card: self.card,
         };
-        match self.moved {
-            Some([step, times]) => ledger.moved(root, step, times),
+        match self.moved.as_deref() {
+            Some([step, times]) => ledger.moved(root, *step, *times),
             None => Ok(ledger.number(root)),
         }
     }

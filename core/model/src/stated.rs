@@ -1,10 +1,11 @@
 //! Every stated number with its card, by the part of the file that states it: for what is asked of all numbers alike.
 
-use std::collections::{HashMap, HashSet};
+use std::collections::HashMap;
 use std::sync::Arc;
 
 use haulout_document::Node;
 use haulout_quantity::{Dimension, Measure, Parts, Unit};
+use rustc_hash::{FxBuildHasher, FxHashMap, FxHashSet};
 
 use crate::card::FieldCard;
 use crate::field::{Missing, Origin, Seat, State, Value};
@@ -77,11 +78,12 @@ pub struct Part {
 }
 
 pub(crate) fn parts(places: &Places<'_>, numbers: Vec<Stated>, undecided: Vec<Missing>) -> Vec<Part> {
-    let mut sorted = Sorted { places, parts: Vec::new(), by_node: HashMap::new(), by_name: HashMap::new() };
+    let mut sorted =
+        Sorted { places, parts: Vec::new(), by_node: FxHashMap::default(), by_name: HashMap::new() };
     for missing in undecided {
         sorted.part_of(missing.origin).undecided.push(missing);
     }
-    let mut known = HashSet::with_capacity(numbers.len());
+    let mut known = FxHashSet::with_capacity_and_hasher(numbers.len(), FxBuildHasher);
     for number in numbers {
         let origin = number.root.origin;
         // What is given has no missing keys; so this much of the origin tells two apart.
@@ -96,7 +98,7 @@ pub(crate) fn parts(places: &Places<'_>, numbers: Vec<Stated>, undecided: Vec<Mi
 struct Sorted<'p> {
     places: &'p Places<'p>,
     parts: Vec<Part>,
-    by_node: HashMap<u32, usize>,
+    by_node: FxHashMap<u32, usize>,
     by_name: HashMap<String, usize>,
 }
 

@@ -1,7 +1,8 @@
 //! The register of one run: the built-in tables with what house annexes add to them and put in the place of their values.
 
 use crate::authority::{AUTHORITIES, Authority, Matter};
-use crate::species::{SPECIES, Species, TRAITS, distance};
+use crate::nearest::nearest_of;
+use crate::species::{SPECIES, Species, TRAITS};
 use crate::value::Value;
 
 /// Species and authorities as one run sees them. What annexes add lives to the end of the process, because lines of the
@@ -27,8 +28,7 @@ impl Register {
 
     /// The key nearest to a name that is not known.
     pub fn nearest(&self, name: &str) -> &'static str {
-        let wanted = name.to_lowercase();
-        self.species().into_iter().min_by_key(|s| distance(&wanted, s)).map_or("", |s| s.key)
+        nearest_of(self.species().into_iter(), name)
     }
 
     /// All species: the built-in ones, each as the annexes left it, then those that annexes added.

@@ -6,6 +6,7 @@ mod gait;
 mod given;
 mod habit;
 mod house;
+mod nearest;
 mod species;
 mod value;
 
@@ -15,5 +16,6 @@ pub use gait::{GAITS, Gait};
 pub use given::Own;
 pub use habit::{Build, HABITS, Habit};
 pub use house::Register;
-pub use species::{SPECIES, Species, TRAITS, Trait, find, nearest};
+pub use nearest::nearest;
+pub use species::{SPECIES, Species, TRAITS, Trait, find};
 pub use value::Value;

@@ -337,46 +337,9 @@ pub fn find(name: &str) -> Option<&'static Species> {
     SPECIES.iter().find(|s| s.key.eq_ignore_ascii_case(name) || s.latin.eq_ignore_ascii_case(name))
 }
 
-/// The key nearest to a name that is not known.
-pub fn nearest(name: &str) -> &'static str {
-    let wanted = name.to_lowercase();
-    let mut found = (usize::MAX, "");
-    for species in SPECIES {
-        for name in [species.key, &species.latin.to_lowercase()] {
-            // A name that has other letters altogether need not be compared letter by letter.
-            if letters_apart(&wanted, name) < found.0 {
-                let apart = strsim::damerau_levenshtein(&wanted, name);
-                found = if apart < found.0 { (apart, species.key) } else { found };
-            }
-        }
-    }
-    found.1
-}
-
-/// Steps from a name in lower case to the key or the Latin name, whichever is nearer.
-pub(crate) fn distance(wanted: &str, species: &Species) -> usize {
-    strsim::damerau_levenshtein(wanted, species.key)
-        .min(strsim::damerau_levenshtein(wanted, &species.latin.to_lowercase()))
-}
-
-/// How many letters one name has that the other has not, whatever their order: no fewer steps lead from one to the other.
-fn letters_apart(one: &str, other: &str) -> usize {
-    let mut counts = [0_i16; 256];
-    one.bytes().for_each(|letter| counts[usize::from(letter)] += 1);
-    other.bytes().for_each(|letter| counts[usize::from(letter)] -= 1);
-    let (more, fewer) =
-        counts.iter().fold((0_i16, 0_i16), |(more, fewer), n| (more + n.max(&0), fewer - n.min(&0)));
-    // Letters beyond ASCII are several bytes; a step may change four at once.
-    usize::from(more.max(fewer).unsigned_abs()).div_ceil(if one.is_ascii() && other.is_ascii() {
-        1
-    } else {
-        4
-    })
-}
-
 #[cfg(test)]
 mod tests {
-    use super::{SPECIES, TRAITS, find, nearest};
+    use super::{SPECIES, TRAITS, find};
 
     #[test]
     fn keys_and_latin_names_stand_once_and_are_found() {
@@ -386,7 +349,6 @@ mod tests {
         }
         let keys: std::collections::BTreeSet<_> = SPECIES.iter().map(|s| s.key).collect();
         assert_eq!(keys.len(), SPECIES.len());
-        assert_eq!(nearest("Emis orbicularis"), "emys-orbicularis");
     }
 
     #[test]

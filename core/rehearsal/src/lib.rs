@@ -1,8 +1,12 @@
-//! A rehearsal: one rule alone on the examples of its own card, each held to what it says the rule must answer.
+//! A rehearsal: one rule alone on the examples of its own card, each held to what it says the rule must answer; and a
+//! ruleset on a whole design with the answers it must give.
 //!
 //! No single rule is known here, and whether a rule is compiled or scripted makes no difference.
 
+mod design;
 mod places;
+
+use std::time::Duration;
 
 use haulout_document::{Limits as Reading, Tree, read};
 use haulout_engine::{Answer, Example, Expected, Options, Outcome, Review, Rule, Ruleset, review};
@@ -10,6 +14,7 @@ use haulout_model::Design;
 use haulout_place::Pointer;
 use haulout_sheet::Limits;
 
+pub use design::{DesignRehearsed, Wanted, rehearse_design};
 pub use places::places;
 
 /// What came of one example.
@@ -25,6 +30,27 @@ pub struct Rehearsed {
     pub place_named: bool,
     /// What keeps the example from being played, or from being played as marked, in sentences.
     pub problems: Vec<String>,
+    /// The numbers of the answer, as the observer says them.
+    pub told: String,
+    /// How long the judgement took by the observer's clock, reading not counted.
+    pub took: Duration,
+}
+
+/// How an answer of a review is said.
+pub type Telling = dyn Fn(&Review<'_>, &Tree, &Answer) -> String;
+
+/// Who watches a rehearsal: a clock, and a way to say an answer. Neither decides anything.
+pub struct Observer<'o> {
+    /// The time since some moment.
+    pub clock: &'o dyn Fn() -> Duration,
+    /// How an answer is said.
+    pub tell: &'o Telling,
+}
+
+impl Observer<'_> {
+    /// One who has no clock and says nothing.
+    pub const NONE: Observer<'static> =
+        Observer { clock: &|| Duration::ZERO, tell: &|_, _, _| String::new() };
 }
 
 impl Rehearsed {
@@ -38,29 +64,61 @@ impl Rehearsed {
 ///
 /// A variance in an example is looked through: what is rehearsed is the judgement, not its acceptance.
 pub fn rehearse(rule: &Rule, limits: &Limits) -> Vec<Rehearsed> {
+    rehearse_before(&Observer::NONE, rule, limits)
+}
+
+/// The same before an observer.
+pub fn rehearse_before(observer: &Observer<'_>, rule: &Rule, limits: &Limits) -> Vec<Rehearsed> {
     let alone = Ruleset { limits: limits.clone(), ..Ruleset::new(vec![rule.clone()]) };
-    rule.examples.iter().map(|example| play(&alone, example)).collect()
+    rule.examples.iter().map(|example| play(observer, &alone, example)).collect()
 }
 
 /// Variances are looked through, so the day of a rehearsal decides nothing.
 const DAY: &str = "1970-01-01";
 
-fn play(alone: &Ruleset, example: &Example) -> Rehearsed {
-    let mut rehearsed = Rehearsed {
-        shows: example.shows.to_string(),
-        expected: example.expected,
-        got: None,
-        place_named: example.place.is_empty(),
-        problems: Vec::new(),
-    };
+/// A judgement is timed so many times, and the least time counts.
+const TIMED: u32 = 5;
+
+pub(crate) fn options() -> Options {
+    Options { stage: None, on: DAY.to_owned() }
+}
+
+fn play(observer: &Observer<'_>, alone: &Ruleset, example: &Example) -> Rehearsed {
+    let mut rehearsed = Rehearsed::blank(example);
     match open(&example.design) {
         Ok((tree, design)) => {
-            let review = review(&design, alone, &[], &Options { stage: None, on: DAY.to_owned() });
-            answered(&mut rehearsed, example, &tree, &review);
+            let review = review(&design, alone, &[], &options());
+            answered(&mut rehearsed, (0, example), &tree, &review, observer);
+            rehearsed.took = timed(observer, &design, alone);
         }
         Err(problems) => rehearsed.problems = problems,
     }
     rehearsed
+}
+
+/// The least time of some reviews.
+pub(crate) fn timed(observer: &Observer<'_>, design: &Design, ruleset: &Ruleset) -> Duration {
+    let once = |_| {
+        let start = (observer.clock)();
+        // The optimiser may not leave out what nobody looks at.
+        std::hint::black_box(review(design, ruleset, &[], &options()));
+        (observer.clock)().saturating_sub(start)
+    };
+    (0..TIMED).map(once).min().unwrap_or_default()
+}
+
+impl Rehearsed {
+    pub(crate) fn blank(example: &Example) -> Self {
+        Rehearsed {
+            shows: example.shows.to_string(),
+            expected: example.expected,
+            got: None,
+            place_named: example.place.is_empty(),
+            problems: Vec::new(),
+            told: String::new(),
+            took: Duration::ZERO,
+        }
+    }
 }
 
 fn open(text: &str) -> Result<(Tree, Design), Vec<String>> {
@@ -71,16 +129,27 @@ fn open(text: &str) -> Result<(Tree, Design), Vec<String>> {
     if problems.is_empty() { Ok((tree, design)) } else { Err(sentences(problems)) }
 }
 
-fn answered(rehearsed: &mut Rehearsed, example: &Example, tree: &Tree, review: &Review<'_>) {
-    let wanted = outcome(example.expected);
-    let key = |answer: &Answer| match answer.subject {
+/// The key of what an answer is about; that of the kind when the design has none of it.
+pub(crate) fn key(review: &Review<'_>, answer: &Answer) -> String {
+    match answer.subject {
         Some(subject) => subject.key(review.book.design()),
         None => review.ruleset.rules[answer.rule].card.about.name().to_owned(),
-    };
-    let about: Vec<&Answer> = review.answers.iter().filter(|a| key(a) == example.subject).collect();
+    }
+}
+
+pub(crate) fn answered(
+    rehearsed: &mut Rehearsed,
+    (rule, example): (usize, &Example),
+    tree: &Tree,
+    review: &Review<'_>,
+    observer: &Observer<'_>,
+) {
+    let wanted = outcome(example.expected);
+    let of_rule: Vec<&Answer> = review.answers.iter().filter(|a| a.rule == rule).collect();
+    let about: Vec<&Answer> = of_rule.iter().copied().filter(|a| key(review, a) == example.subject).collect();
     // Under several authorities there are several answers; all must be as marked, so one that is not speaks first.
     let Some(answer) = about.iter().find(|a| a.without_variance != wanted).or(about.first()) else {
-        let there: Vec<String> = review.answers.iter().map(key).collect();
+        let there: Vec<String> = of_rule.iter().map(|a| key(review, a)).collect();
         rehearsed.problems.push(format!(
             "there is no answer about \"{}\"; the subjects of this example are {}",
             example.subject,
@@ -89,6 +158,7 @@ fn answered(rehearsed: &mut Rehearsed, example: &Example, tree: &Tree, review: &
         return;
     };
     rehearsed.got = Some(answer.without_variance);
+    rehearsed.told = (observer.tell)(review, tree, answer);
     if answer.without_variance != wanted {
         rehearsed.problems.push(format!(
             "expected is {}, the rule says {}",
@@ -115,7 +185,8 @@ fn named(rehearsed: &mut Rehearsed, marked: &str, places: Vec<Pointer>) {
     }
 }
 
-const fn outcome(expected: Expected) -> Outcome {
+/// The outcome behind a mark.
+pub const fn outcome(expected: Expected) -> Outcome {
     match expected {
         Expected::Met => Outcome::Met,
         Expected::Short => Outcome::Short,

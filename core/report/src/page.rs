@@ -84,10 +84,18 @@ pub fn fault_page(file: &str, text: Written<'_>, problems: &[Problem], layout: L
     in_the_way(file, "not used", (text, problems), layout)
 }
 
+/// The page of a file whose marks a rehearsal did not bear out.
+pub fn rehearsed_page(file: &str, text: Written<'_>, problems: &[Problem], layout: Layout) -> String {
+    listed(&format!("{file}: not as marked"), (text, problems), layout)
+}
+
 fn in_the_way(file: &str, not: &str, (text, problems): (Written<'_>, &[Problem]), layout: Layout) -> String {
-    let count = problems.len();
-    let things = if count == 1 { "one thing stands" } else { "these things stand" };
-    let mut out = format!("{file}: {not}, {things} in the way\n\n");
+    let things = if problems.len() == 1 { "one thing stands" } else { "these things stand" };
+    listed(&format!("{file}: {not}, {things} in the way"), (text, problems), layout)
+}
+
+fn listed(heading: &str, (text, problems): (Written<'_>, &[Problem]), layout: Layout) -> String {
+    let mut out = format!("{heading}\n\n");
     for (at, problem) in problems.iter().enumerate() {
         let list = List { number: at + 1, width: layout.width, colour: layout.colour };
         let source = text.source();

@@ -125,6 +125,16 @@ pub fn tell(review: &Review<'_>, tree: &Tree) -> Vec<Told> {
     review.answers.iter().map(|answer| one(review, tree, answer)).collect()
 }
 
+/// The numbers of one answer in a few words; empty where it has none.
+pub fn answer_in_numbers(review: &Review<'_>, tree: &Tree, answer: &Answer) -> String {
+    let told = one(review, tree, answer);
+    match (&told.numbers, told.gaps.first()) {
+        (Some(numbers), _) => format!("it has {}, asked is {}", numbers.printed.have, numbers.printed.asks),
+        (None, Some(gap)) => format!("missing is {}", gap.what),
+        (None, None) => String::new(),
+    }
+}
+
 fn one(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
     let book = &review.book;
     let card = &review.ruleset.rules[answer.rule].card;

@@ -1,6 +1,6 @@
 //! Every key the reading code knows stands in the published schema, and the schema knows no other.
 
-use haulout_annex::{ANNEX, Key, SPECIFICATION, Shape};
+use haulout_annex::{ANNEX, EXPECTED, Key, SPECIFICATION, Shape};
 use serde_json::Value;
 
 fn compare(schema: &Value, keys: &[Key], at: &str, faults: &mut Vec<String>) {
@@ -56,7 +56,11 @@ fn shape(place: &Value, shape_of: &Shape, at: &str, faults: &mut Vec<String>) {
 
 #[test]
 fn the_cards_and_their_schemas_know_the_same_keys() {
-    for (text, keys) in [(haulout_schemas::ANNEX, ANNEX), (haulout_schemas::SPECIFICATION, SPECIFICATION)] {
+    for (text, keys) in [
+        (haulout_schemas::ANNEX, ANNEX),
+        (haulout_schemas::SPECIFICATION, SPECIFICATION),
+        (haulout_schemas::EXPECTED, EXPECTED),
+    ] {
         let schema: Value = serde_json::from_str(text).expect("a published schema is JSON");
         let mut faults = Vec::new();
         compare(&schema, keys, "", &mut faults);

@@ -172,7 +172,7 @@ impl TreeReader<'_> {
             };
             let origin = node.map_or(origin, |n| Origin { through: origin.through, ..Origin::at(n.0) });
             let number = self.number_of(Seat { origin, what: card.what }, card, state);
-            Number { moved: self.moved_along(at - 1), ..number }
+            Number { moved: self.moved_along(at - 1).map(Box::new), ..number }
         })
     }
 
