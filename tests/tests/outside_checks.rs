@@ -102,6 +102,13 @@ const TESTED: &[(&str, &str, &str)] = &[
         "fn a_child_looks_through_a_panel",
     ),
     ("plan area of an outline", "core/calc/tests/geometry.rs", "fn area_length_and_centroid_of_a_gable"),
+    ("branch of a circuit", "core/calc/src/hydraulics/branches.rs", "fn the_split_of_cengel_and_cimbala"),
+    ("branches side by side", "core/calc/src/hydraulics/branches.rs", "fn the_split_of_cengel_and_cimbala"),
+    (
+        "a pump and one that stands by",
+        "core/calc/src/hydraulics/tests/curves.rs",
+        "fn pump_from_a_table_single_in_series_and_side_by_side",
+    ),
     ("length of a bank", "core/calc/src/geometry/shore.rs", "fn half_the_longest_stretch_is_found"),
     ("length of a line", "tests/tests/wet_by_hand.rs", "fn the_stream_and_its_film"),
     ("level over the lowest bed", "tests/tests/wet_by_hand.rs", "fn drawn_down"),

@@ -87,6 +87,8 @@ pub struct Answer {
     pub margin: Option<f64>,
     /// All the lines it was made of.
     pub lines: Vec<LineId>,
+    /// Lines that are shown beside it and were not judged.
+    pub beside: Vec<LineId>,
     /// What is missing; the reasons, when something that must stand does not.
     pub gaps: Vec<Gap>,
     /// Position of the variance that covers it, or covered it until its day.

@@ -24,6 +24,8 @@ pub enum Check {
     AllOf(Vec<Known<Check>>),
     /// Where the first does not hold, the rule does not apply.
     OnlyIf(Box<Known<Check>>, Box<Known<Check>>),
+    /// The check alone is judged; the line is shown beside it.
+    Beside(Box<Check>, LineId),
 }
 
 impl Check {
@@ -52,6 +54,15 @@ impl Check {
         Check::Stands(yes.map(Line::id), kind)
     }
 
+    /// The same with a line shown beside it that is never judged; one that cannot be had is left out.
+    #[must_use]
+    pub fn beside<T>(self, line: Known<Line<T>>) -> Self {
+        match line {
+            Ok(line) => Check::Beside(Box::new(self), line.id()),
+            Err(_) => self,
+        }
+    }
+
     /// `then` where `applies` holds, otherwise the rule does not apply.
     pub fn only_if(applies: Known<Check>, then: Known<Check>) -> Self {
         Check::OnlyIf(Box::new(applies), Box::new(then))
@@ -71,6 +82,8 @@ pub struct Verdict {
     pub lines: Vec<LineId>,
     /// What is missing, when it could not be assessed; the reasons, when something does not stand.
     pub gaps: Option<Gaps>,
+    /// Lines that are shown beside it and were not judged.
+    pub beside: Vec<LineId>,
 }
 
 /// Feet to metres and back is good to this: the edge is met.
@@ -94,6 +107,7 @@ impl Verdict {
                 margin: None,
                 lines: gaps.0.iter().flat_map(|g| g.lines.iter().copied()).collect(),
                 gaps: Some(gaps),
+                beside: Vec::new(),
             },
         }
     }
@@ -124,6 +138,11 @@ impl Verdict {
             Check::Stands(Err(gaps), kind) => Self::fallen(book, gaps, kind),
             Check::AnyOf(branches) => Self::any(branches.into_iter().map(|b| Self::of(book, b)).collect()),
             Check::AllOf(branches) => Self::every(branches.into_iter().map(|b| Self::of(book, b)).collect()),
+            Check::Beside(check, line) => {
+                let mut verdict = Self::of_check(book, *check);
+                verdict.beside.push(line);
+                verdict
+            }
             Check::OnlyIf(applies, then) => Self::only_if(Self::of(book, *applies), || Self::of(book, *then)),
         }
     }
@@ -138,14 +157,28 @@ impl Verdict {
         let numbers = reasons.iter().flat_map(|g| g.lines.first());
         let mut numbers = numbers.filter(|id| book.record(**id).datum.number().is_some());
         let deciding = numbers.next().map(|have| Deciding { have: *have, side: Side::Holds });
-        Verdict { outcome: Outcome::Short, deciding, margin: None, lines, gaps: Some(Gaps(reasons)) }
+        Verdict {
+            outcome: Outcome::Short,
+            deciding,
+            margin: None,
+            lines,
+            gaps: Some(Gaps(reasons)),
+            beside: Vec::new(),
+        }
     }
 
     fn single(have: LineId, side: Side, margin: Option<f64>, lines: Vec<LineId>) -> Self {
         // A number that is none compares as short, never as met.
         let met = margin.is_some_and(|m| m >= 0.0);
         let outcome = if met { Outcome::Met } else { Outcome::Short };
-        Verdict { outcome, deciding: Some(Deciding { have, side }), margin, lines, gaps: None }
+        Verdict {
+            outcome,
+            deciding: Some(Deciding { have, side }),
+            margin,
+            lines,
+            gaps: None,
+            beside: Vec::new(),
+        }
     }
 
     fn any(branches: Vec<Verdict>) -> Self {
@@ -181,9 +214,14 @@ impl Verdict {
         });
         match found {
             Some(verdict) => Verdict { lines, ..verdict },
-            None => {
-                Verdict { outcome: Outcome::DoesNotApply, deciding: None, margin: None, lines, gaps: None }
-            }
+            None => Verdict {
+                outcome: Outcome::DoesNotApply,
+                deciding: None,
+                margin: None,
+                lines,
+                gaps: None,
+                beside: Vec::new(),
+            },
         }
     }
 

@@ -234,6 +234,7 @@ impl Asking<'_, '_> {
             deciding: verdict.deciding,
             margin: verdict.margin,
             lines: verdict.lines,
+            beside: verdict.beside,
             gaps: verdict.gaps.map(|g| g.0).unwrap_or_default(),
             variance: variance.map(|(at, _)| at),
             expired: variance.is_some_and(|(_, expired)| expired),

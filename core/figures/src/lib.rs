@@ -79,6 +79,8 @@ pub static CATALOGUE: &[&dyn Catalogued] = &[
     &circuit::turnover::TURNOVER,
     &circuit::turnover::LABEL_TURNOVER,
     &circuit::velocity::GREATEST_VELOCITY,
+    &circuit::system::RUN_FLOW,
+    &circuit::duty::DELIVERED_BY_ONE,
     &circuit::returns::RETURN_FLOW,
     &circuit::returns::INTAKE_DISTANCE,
     &circuit::returns::HEADER_EVENNESS,

@@ -41,6 +41,7 @@ pub(crate) fn rows(subject: &Subject<'_>, told: &Told) -> Vec<(&'static str, Str
         }
         None => rows.push(("asks", card.manual.asks.to_string())),
     }
+    rows.extend(told.beside.iter().map(|text| ("beside", text.clone())));
     rows.extend(told.gaps.iter().map(|gap| ("found", gap.what.clone())));
     rows.extend(weakest(told).map(|text| ("rests", text)));
     rows.extend(proof(told).map(|text| ("prove", text)));

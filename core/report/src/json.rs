@@ -129,6 +129,7 @@ fn answer(ruleset: &Ruleset, told: &Told) -> Value {
         "basis": told.basis.map(Basis::name),
         "standing": told.standing.map(haulout_model::Standing::name),
         "working": told.working,
+        "beside": told.beside,
         "places": told.places.iter().map(place).collect::<Vec<_>>(),
         "roots": told.roots.iter().map(|r| json!({
             "kind": r.kind, "what": r.what, "value": r.value, "basis": r.basis.name(), "source": r.source,

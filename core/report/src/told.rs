@@ -98,6 +98,8 @@ pub struct Told {
     pub standing: Option<Standing>,
     /// The working, what the design has first.
     pub working: Vec<String>,
+    /// What is shown beside it and was not judged: its name, its number and how it comes about.
+    pub beside: Vec<String>,
     /// The one step that gave what the design has, where it was worked.
     pub have_step: Option<String>,
     /// The one step that gave what is asked, where it was worked.
@@ -167,6 +169,7 @@ fn explained(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
     let spoken = system(book, &deciding);
     let digits = told.numbers.as_ref().map_or(DIGITS, |n| n.printed.digits);
     let asked = answer.deciding.map(|d| asked(book, d)).unwrap_or_default();
+    told.beside = answer.beside.iter().filter_map(|line| beside(book, *line, spoken)).collect();
     told.have_step = answer.deciding.and_then(|d| step(book, d.have, digits, spoken));
     told.limit_step = asked.first().and_then(|line| step(book, *line, digits, spoken));
     told.limit = roots(book, &asked, spoken).into_iter().find(|root| root.kind == "limit");
@@ -199,6 +202,7 @@ fn outlined(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
         basis: answer.deciding.map(|_| book.basis(&deciding)),
         standing: book.standing(&deciding),
         working: Vec::new(),
+        beside: Vec::new(),
         have_step: None,
         limit_step: None,
         limit: None,
@@ -210,6 +214,15 @@ fn outlined(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
         gaps: answer.gaps.iter().map(gap).collect(),
         variance: answer.variance.map(|at| (at, answer.expired)),
     }
+}
+
+/// A line that is shown and not judged, under the name of what worked it.
+fn beside(book: &Book<'_>, line: LineId, spoken: System) -> Option<String> {
+    let name = match book.record(line).made {
+        Made::Worked(formula) => formula.card().name,
+        _ => return None,
+    };
+    step(book, line, DIGITS, spoken).map(|step| format!("{name}: {step}"))
 }
 
 /// What a design is held against: of a band the end that it is nearer to.

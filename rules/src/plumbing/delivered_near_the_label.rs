@@ -89,4 +89,32 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/circuits/0/runs/0/loss-coefficients"),
     },
+    Example {
+        shows: words("30 m of ribbed hose of 36 mm: twice the friction of a pipe"),
+        design: words(include_str!("examples/delivered_near_the_label_ribbed.json")),
+        subject: words("circuit:loop"),
+        expected: Expected::Met,
+        place: words("/circuits/0/runs/0/material"),
+    },
+    Example {
+        shows: words("30 m of ribbed hose of 35.7 mm"),
+        design: words(include_str!("examples/delivered_near_the_label_ribbed_short.json")),
+        subject: words("circuit:loop"),
+        expected: Expected::Short,
+        place: words("/circuits/0/runs/0/material"),
+    },
+    Example {
+        shows: words("a throttle of 120 velocity heads"),
+        design: words(include_str!("examples/delivered_near_the_label_valve.json")),
+        subject: words("circuit:loop"),
+        expected: Expected::Short,
+        place: words("/circuits/0/runs/0/valves/0/loss-coefficient"),
+    },
+    Example {
+        shows: words("a throttle of which no loss is stated"),
+        design: words(include_str!("examples/delivered_near_the_label_valve_gap.json")),
+        subject: words("circuit:loop"),
+        expected: Expected::NotAssessed,
+        place: words("/circuits/0/runs/0/valves/0/loss-coefficient"),
+    },
 ];

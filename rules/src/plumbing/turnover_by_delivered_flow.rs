@@ -1,7 +1,7 @@
 //! The delivered flow turns the water of a circuit over often enough, with filters due for cleaning.
 
 use haulout_engine::{Card, Check, CompiledRule, Consequence, Demand, Example, Expected, Manual, words};
-use haulout_figures::circuit::turnover::TURNOVER;
+use haulout_figures::circuit::turnover::{LABEL_TURNOVER, TURNOVER};
 use haulout_model::{About, Stage};
 use haulout_quantity::{Basis, Dimension};
 use haulout_sheet::{Case, Limit, Tighter};
@@ -26,14 +26,17 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
                 "Turtles and crocodilians foul water fast. What a pump's label says is its flow against no head at all; pipe, fittings, height and a dirty screen leave a good deal less.",
             ),
             judged: words(
-                "Net water of every basin the circuit serves, over the flow at which the pump's curve meets the system's curve with dirty devices. The label's figure is shown beside it and never judged by.",
+                "Net water of every basin the circuit serves, over the flow at which the pump's curve meets the system's curve with dirty devices; two pumps beside one another add their flows at each head, two in a row their heads at each flow, one that stands by adds nothing. The label's figure is shown beside it and never judged by.",
             ),
             cure: words("a wider bore or fewer fittings before a larger pump; clean screens earlier"),
         },
     },
     limits: &[&LONGEST],
     examples: EXAMPLES,
-    judge: |sheet, at| Ok(Check::at_most(TURNOVER.of(sheet, at)?, sheet.limit(&LONGEST))),
+    judge: |sheet, at| {
+        let check = Check::at_most(TURNOVER.of(sheet, at)?, sheet.limit(&LONGEST));
+        Ok(check.beside(LABEL_TURNOVER.of(sheet, at)))
+    },
 };
 
 static LONGEST: Limit = Limit {
@@ -84,5 +87,33 @@ static EXAMPLES: &[Example] = &[
         subject: words("circuit:loop"),
         expected: Expected::Short,
         place: words("/pools/0/outline/rect/size"),
+    },
+    Example {
+        shows: words("a second pump beside the first: 3.77 m3/h for 7.2 m3"),
+        design: words(include_str!("examples/turnover_beside.json")),
+        subject: words("circuit:loop"),
+        expected: Expected::Met,
+        place: words("/circuits/0/second-pump/curve"),
+    },
+    Example {
+        shows: words("a second pump behind the first"),
+        design: words(include_str!("examples/turnover_behind.json")),
+        subject: words("circuit:loop"),
+        expected: Expected::Met,
+        place: words("/circuits/0/second-pump/curve"),
+    },
+    Example {
+        shows: words("a second pump that stands by: 3.46 m3/h"),
+        design: words(include_str!("examples/turnover_stands_by.json")),
+        subject: words("circuit:loop"),
+        expected: Expected::Short,
+        place: words("/circuits/0/second-pump/arrangement"),
+    },
+    Example {
+        shows: words("a second pump that does not say how it stands"),
+        design: words(include_str!("examples/turnover_untold.json")),
+        subject: words("circuit:loop"),
+        expected: Expected::NotAssessed,
+        place: words("/circuits/0/second-pump/arrangement"),
     },
 ];

@@ -24,7 +24,7 @@ pub(crate) static RULE: CompiledRule = CompiledRule {
                 "Narrow pipes eat the head of the pump, run up the electricity and hammer when a valve shuts.",
             ),
             judged: words(
-                "Delivered flow with clean filters over the bore of the narrowest run; bore, not trade size. Suction pipes want less, 0.6 to 1.5 m/s.",
+                "Delivered flow with clean filters over the bore of the narrowest run, or what its branch takes of the flow where runs lie side by side: there all branches lose the same head. Bore, not trade size. Suction pipes want less, 0.6 to 1.5 m/s.",
             ),
             cure: words("the next size of pipe"),
         },
@@ -96,5 +96,26 @@ static EXAMPLES: &[Example] = &[
         subject: words("circuit:loop"),
         expected: Expected::Short,
         place: words("/circuits/0/runs/0/bore"),
+    },
+    Example {
+        shows: words("two branches of 25 mm side by side"),
+        design: words(include_str!("examples/velocity_branches.json")),
+        subject: words("circuit:loop"),
+        expected: Expected::Met,
+        place: words("/circuits/0/runs/1/bore"),
+    },
+    Example {
+        shows: words("two branches of 20 mm side by side"),
+        design: words(include_str!("examples/velocity_branches_short.json")),
+        subject: words("circuit:loop"),
+        expected: Expected::Short,
+        place: words("/circuits/0/runs/1/bore"),
+    },
+    Example {
+        shows: words("runs that meet in no order"),
+        design: words(include_str!("examples/velocity_tangled.json")),
+        subject: words("circuit:loop"),
+        expected: Expected::NotAssessed,
+        place: words("/circuits/0/runs"),
     },
 ];

@@ -1,5 +1,7 @@
 //! Humid air, evaporation, layers and warming against a library, printed pools and hand-worked numbers.
 
+#![allow(clippy::approx_constant, reason = "a density of air happens to look like a constant of mathematics")]
+
 use haulout_quantity::Basis::{self, Published, Reported};
 
 use super::{Row, sheet};

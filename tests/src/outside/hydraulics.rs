@@ -1,5 +1,6 @@
 //! Hydraulics: pipes, fittings, pumps and where a pump meets its system.
 
+use haulout_calc::hydraulics::branches::{Branch, Branches, flow_of_branch};
 use haulout_calc::hydraulics::device::DEVICE_HEAD;
 use haulout_calc::hydraulics::duty::DUTY_FLOW;
 use haulout_calc::hydraulics::fittings::{FITTINGS_HEAD, fitting};
@@ -60,6 +61,21 @@ fn line(at: usize) -> f64 {
 
 fn branch(at: usize, flow: f64, bore: f64) -> f64 {
     of_pipe(at, flow, bore, 36.0, 4.5e-5, 1.002e-3 / 998.0)
+}
+
+/// Flow of one of two branches, 40 mm and 80 mm, that take 30.012 L/s together.
+fn branch_of_two(at: usize) -> f64 {
+    let run = |bore: f64| PipeRun {
+        bore: Length::from_si(bore),
+        length: Length::from_si(36.0),
+        roughness: Length::from_si(4.5e-5),
+        friction_multiplier: Ratio::from_si(1.0),
+        k_sum: Ratio::from_si(0.0),
+    };
+    let branches = [0.04, 0.08].map(|bore| Branch { runs: vec![run(bore)], devices: Vec::new() });
+    let viscosity = KinematicViscosity::from_si(1.002e-3 / 998.0);
+    let branches = Arc::new(Branches(branches.into()));
+    flow_of_branch(VolumeRate::from_si(30.012e-3), viscosity, &branches, at).map_or(f64::NAN, Measure::si)
 }
 
 fn twenty_inch(at: usize) -> f64 {
@@ -261,4 +277,21 @@ pub(super) const ROWS: &[Row] = &[
         &[998.2, 0.3, 0.04],
         (117.467_976_36, "N", 1e-12),
     ),
+    call(
+        "two pumps side by side",
+        "a pump beside its like",
+        REVIEWPE,
+        || meets(table().and_then(|p| p.beside(&p).ok())),
+        (169.27, "US gpm", 5e-5),
+    ),
+    call(
+        "two pumps in a row",
+        "a pump behind its like",
+        REVIEWPE,
+        || meets(table().and_then(|p| p.behind(&p).ok())),
+        (223.66, "US gpm", 5e-5),
+    ),
+    call("flow of a branch", "narrow one of two", CENGEL, || branch_of_two(0), (4.1514e-3, "m3/s", 5e-5)),
+    call("flow of a branch", "wide one of two", CENGEL, || branch_of_two(1), (25.861e-3, "m3/s", 5e-5)),
+    sheet("friction of a hose of its material", "twice", HAND, &[2.0, 3.0], (2.0, "", 0.0)),
 ];

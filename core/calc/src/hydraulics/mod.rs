@@ -1,5 +1,6 @@
 //! Water in pipes: friction, fittings, devices, pump and system curves, and the duty point where they meet.
 
+pub mod branches;
 pub mod channel;
 pub mod device;
 pub mod duty;

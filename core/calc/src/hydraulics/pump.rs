@@ -130,6 +130,64 @@ impl PumpCurve {
         PumpCurve { points: self.points.iter().map(|&(q, h)| (q, n * h)).collect() }
     }
 
+    /// Two pumps side by side into one pipe, each behind its own check valve: flows add at the same head. Where the head is more
+    /// than one of them makes, the other works alone; the curve ends where one of them is no longer known.
+    ///
+    /// # Errors
+    /// For a pump whose head does not fall with its flow, or when the two have no head in common.
+    pub fn beside(&self, other: &PumpCurve) -> Result<Self, Refusal> {
+        let falls = |curve: &PumpCurve| curve.points.windows(2).all(|pair| pair[1].1 < pair[0].1);
+        if !falls(self) || !falls(other) {
+            return Err(Refusal::new(
+                "pumps side by side need curves whose head falls with the flow: near its top a humped one is not stable",
+            ));
+        }
+        let lowest = self.last().1.max(other.last().1);
+        let mut heads: Vec<f64> = self.points.iter().chain(&other.points).map(|point| point.1).collect();
+        heads.retain(|head| *head >= lowest);
+        heads.sort_by(|a, b| b.total_cmp(a));
+        heads.dedup();
+        let mut points: Vec<(f64, f64)> =
+            heads.iter().map(|head| (self.flow_at(*head) + other.flow_at(*head), *head)).collect();
+        points.dedup_by(|b, a| b.0 <= a.0);
+        if points.len() < 2 {
+            return Err(Refusal::new(
+                "the two pumps have no head in common; the weaker one would be run backwards",
+            ));
+        }
+        Ok(PumpCurve { points })
+    }
+
+    /// Two pumps one after the other: heads add at the same flow, as far as both curves go.
+    ///
+    /// # Errors
+    /// When the two have no flow in common.
+    pub fn behind(&self, other: &PumpCurve) -> Result<Self, Refusal> {
+        let (first, last) = (self.points[0].0.max(other.points[0].0), self.last().0.min(other.last().0));
+        let mut flows: Vec<f64> = self.points.iter().chain(&other.points).map(|point| point.0).collect();
+        flows.retain(|flow| (first..=last).contains(flow));
+        flows.sort_by(f64::total_cmp);
+        flows.dedup();
+        if flows.len() < 2 {
+            return Err(Refusal::new(
+                "the curves of the two pumps have no flow in common: give more points of them",
+            ));
+        }
+        let typed = |q: f64| VolumeRate::new::<cubic_meter_per_second>(q);
+        let head = |curve: &PumpCurve, q: f64| curve.head_at(typed(q)).map(|head| head.value);
+        let both = |q: &f64| Ok((*q, head(self, *q)? + head(other, *q)?));
+        Ok(PumpCurve { points: flows.iter().map(both).collect::<Result<_, Refusal>>()? })
+    }
+
+    /// Flow (m³/s) at a head of a curve that falls; nothing above its top.
+    fn flow_at(&self, head: f64) -> f64 {
+        let Some(pair) = self.points.windows(2).find(|pair| (pair[1].1..=pair[0].1).contains(&head)) else {
+            return 0.0;
+        };
+        let ((q1, h1), (q2, h2)) = (pair[0], pair[1]);
+        q1 + (q2 - q1) * (h1 - head) / (h1 - h2)
+    }
+
     /// Flow (m³/s) and head (m) of every point, by rising flow.
     pub fn points(&self) -> &[(f64, f64)] {
         &self.points

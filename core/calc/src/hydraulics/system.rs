@@ -6,6 +6,7 @@ use haulout_quantity::Basis;
 use haulout_quantity::si::{KinematicViscosity, Length, Ratio, VolumeRate};
 use uom::si::length::meter;
 
+use super::branches::Fork;
 use super::pipe::{LAMINAR_TO, TURBULENT_FROM, friction_factor, relative_roughness};
 use super::{G, above_zero, finite, not_below_zero};
 use crate::formula::{Formula, FormulaCard, Kind, Refusal};
@@ -41,6 +42,8 @@ pub struct SystemCurve {
     runs: Vec<Run>,
     /// Head of all devices over the square of the flow, s²/m⁵.
     device_square: f64,
+    /// Where the flow splits and joins again.
+    forks: Vec<Fork>,
 }
 
 /// A run, ready to be worked: h = friction × f(Re) × Q² + square × Q², Re = reynolds × Q.
@@ -70,7 +73,15 @@ impl SystemCurve {
             static_head: finite(static_head.value, "the static head")?,
             runs: runs.iter().map(|run| Run::new(run, nu)).collect::<Result<_, _>>()?,
             device_square: devices.iter().map(square_of).sum::<Result<f64, Refusal>>()?,
+            forks: Vec::new(),
         })
+    }
+
+    /// The same with places where the flow splits and joins again.
+    #[must_use]
+    pub fn with_forks(mut self, forks: Vec<Fork>) -> Self {
+        self.forks = forks;
+        self
     }
 
     /// Head the system asks for at a flow.
@@ -85,12 +96,15 @@ impl SystemCurve {
     /// Head (m) at a flow (m³/s, not below zero).
     pub(crate) fn head(&self, q: f64) -> f64 {
         let pipes: f64 = self.runs.iter().map(|run| run.head(q)).sum();
-        self.static_head + pipes + self.device_square * q * q
+        let forks: f64 = self.forks.iter().map(|fork| fork.head(q)).sum();
+        self.static_head + pipes + self.device_square * q * q + forks
     }
 
     /// Flows (m³/s) at which some run changes its regime, in no order.
     pub(crate) fn kinks(&self) -> impl Iterator<Item = f64> + '_ {
-        self.runs.iter().flat_map(|run| [LAMINAR_TO / run.reynolds, TURBULENT_FROM / run.reynolds])
+        let runs =
+            self.runs.iter().flat_map(|run| [LAMINAR_TO / run.reynolds, TURBULENT_FROM / run.reynolds]);
+        runs.chain(self.forks.iter().flat_map(Fork::kinks))
     }
 }
 
@@ -162,7 +176,7 @@ pub static SYSTEM_HEAD: Formula<(Arc<SystemCurve>, VolumeRate), Length> = Formul
         kind: Kind::Search,
         basis: Basis::Reported,
         source: "Darcy-Weisbach with the Colebrook equation (Clamond, Ind. Eng. Chem. Res. 48 (2009) 3665)",
-        range: "runs in a row, full bores",
+        range: "runs in a row or in branches that join again, full bores",
     },
     run: |(system, flow)| system.head_at(flow),
 };

@@ -5,11 +5,11 @@ use std::sync::Arc;
 use haulout_calc::formula::{Formula, FormulaCard, Kind, Refusal};
 use haulout_calc::hydraulics::duty::DUTY_FLOW;
 use haulout_calc::hydraulics::pump::PumpCurve;
-use haulout_calc::hydraulics::system::SYSTEM_HEAD;
-use haulout_model::{About, CurvePoints};
+use haulout_calc::hydraulics::system::{SYSTEM_HEAD, SystemCurve};
+use haulout_model::{About, CurvePoints, Subject};
 use haulout_quantity::si::{Length, VolumeRate};
 use haulout_quantity::{Basis, Measure};
-use haulout_sheet::{All, Axis, Figure, FigureCard, Line};
+use haulout_sheet::{All, Axis, Figure, FigureCard, Known, Line, Sheet};
 
 use super::{circuit, system::SYSTEM};
 
@@ -57,10 +57,100 @@ pub static PUMP_CURVE: Figure<Line<Arc<PumpCurve>>> = Figure {
         resolution: None,
     },
     work: |sheet, at| {
-        let points = circuit(sheet, at).pump.curve.on(sheet)?;
-        sheet.construct(&CURVE, (points,))
+        let own = circuit(sheet, at);
+        let first = first_pump(sheet, at);
+        let second = &own.second_pump;
+        let Ok(arrangement) = second.arrangement.on(sheet) else {
+            // A second pump that does not say how it stands to the first leaves the flow open.
+            if second.pump.curve.on(sheet).is_ok() {
+                return (first, second.arrangement.on(sheet).map(|_| ())).all().map(|(line, ())| line);
+            }
+            return first;
+        };
+        let together = match sheet.option_of(arrangement) {
+            PARALLEL => &BESIDE,
+            SERIES => &BEHIND,
+            _ => return sheet.construct(&STANDS_BY, (first?, arrangement.option())),
+        };
+        let curve = second.pump.curve.on(sheet).map_err(|gaps| gaps.because(arrangement.id()));
+        let curve = curve.and_then(|points| sheet.construct(&CURVE, (points,)));
+        let (first, curve) = (first, curve).all()?;
+        sheet.construct(together, (first, curve, arrangement.option()))
     },
 };
+
+/// Options of the arrangement of two pumps.
+const PARALLEL: u16 = 1;
+const SERIES: u16 = 2;
+
+const fn of_two(name: &'static str, text: &'static str, symbols: &'static [&'static str]) -> FormulaCard {
+    FormulaCard {
+        name,
+        result: "curve",
+        text,
+        symbols,
+        kind: Kind::Construction,
+        basis: Basis::Published,
+        source: "pumps in parallel: flows add at a head; in series: heads add at a flow",
+        range: "as far as both curves go; nothing is extended",
+    }
+}
+
+/// Two curves and the choice that puts them together.
+type Two = (Arc<PumpCurve>, Arc<PumpCurve>, u16);
+
+static BESIDE: Formula<Two, Arc<PumpCurve>> = Formula {
+    card: &of_two(
+        "two pumps side by side",
+        "flows added at each head",
+        &["curve_1", "curve_2", "arrangement"],
+    ),
+    run: |(first, second, _arrangement)| first.beside(&second).map(Arc::new),
+};
+
+static BEHIND: Formula<Two, Arc<PumpCurve>> = Formula {
+    card: &of_two("two pumps in a row", "heads added at each flow", &["curve_1", "curve_2", "arrangement"]),
+    run: |(first, second, _arrangement)| first.behind(&second).map(Arc::new),
+};
+
+static STANDS_BY: Formula<(Arc<PumpCurve>, u16), Arc<PumpCurve>> = Formula {
+    card: &of_two("a pump and one that stands by", "the curve of the first", &["curve", "arrangement"]),
+    run: |(first, _arrangement)| Ok(first),
+};
+
+fn first_pump(sheet: Sheet<'_>, at: Subject) -> Known<Line<Arc<PumpCurve>>> {
+    let points = circuit(sheet, at).pump.curve.on(sheet)?;
+    sheet.construct(&CURVE, (points,))
+}
+
+/// What the first pump delivers alone, the other one failed.
+pub static DELIVERED_BY_ONE: Figure<Line<VolumeRate>> = Figure {
+    card: &FigureCard {
+        id: "delivered-by-one-pump",
+        title: "flow delivered by the first pump alone",
+        about: About::Circuit,
+        axes: &[Axis::Filter],
+        unit: "m3/h",
+        us_unit: "gal(US)/min",
+        resolution: Some("every meeting of the curves, to 1e-12 of the flow"),
+    },
+    work: |sheet, at| {
+        let (curve, system) = (first_pump(sheet, at), SYSTEM.of(sheet, at)).all()?;
+        meeting(sheet, curve, system)
+    },
+};
+
+fn meeting(
+    sheet: Sheet<'_>,
+    curve: Line<Arc<PumpCurve>>,
+    system: Line<Arc<SystemCurve>>,
+) -> Known<Line<VolumeRate>> {
+    let flow = sheet.work(&DUTY_FLOW, (curve, system))?;
+    let pump = sheet.work(&PUMP_HEAD_AT, (curve, flow))?;
+    let asked = sheet.work(&SYSTEM_HEAD, (system, flow))?;
+    sheet.check(flow, pump, asked);
+    Ok(flow)
+}
 
 /// Flow the pump really delivers.
 pub static DELIVERED_FLOW: Figure<Line<VolumeRate>> = Figure {
@@ -75,11 +165,7 @@ pub static DELIVERED_FLOW: Figure<Line<VolumeRate>> = Figure {
     },
     work: |sheet, at| {
         let (curve, system) = (PUMP_CURVE.of(sheet, at), SYSTEM.of(sheet, at)).all()?;
-        let flow = sheet.work(&DUTY_FLOW, (curve, system))?;
-        let pump = sheet.work(&PUMP_HEAD_AT, (curve, flow))?;
-        let asked = sheet.work(&SYSTEM_HEAD, (system, flow))?;
-        sheet.check(flow, pump, asked);
-        Ok(flow)
+        meeting(sheet, curve, system)
     },
 };
 

@@ -1,6 +1,7 @@
 //! Figures about a water circuit.
 
 pub mod duty;
+mod plan;
 pub mod returns;
 pub mod system;
 pub mod turnover;

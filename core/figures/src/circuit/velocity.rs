@@ -2,12 +2,12 @@
 
 use haulout_calc::formula::{FormulaCard, Kind, Refusal};
 use haulout_calc::hydraulics::pipe::VELOCITY;
-use haulout_model::About;
+use haulout_model::{About, Subject};
 use haulout_quantity::Basis;
 use haulout_quantity::si::Velocity;
 use haulout_sheet::{All, Axis, Figure, FigureCard, Gap, Known, Line, Many};
 
-use super::{circuit, duty::DELIVERED_FLOW};
+use super::{circuit, system::RUN_FLOW};
 
 static FASTEST: Many<Velocity, Velocity> = Many {
     card: &FormulaCard {
@@ -42,8 +42,12 @@ pub static GREATEST_VELOCITY: Figure<Line<Velocity>> = Figure {
         if let Some(missing) = runs.missing() {
             return Err(Gap::from(missing).into());
         }
-        let flow = DELIVERED_FLOW.of(sheet, at)?;
-        let each = runs.items().iter().map(|run| sheet.work(&VELOCITY, (flow, run.bore.on(sheet)?)));
+        let earlier = sheet.design().circuits.items()[..at.index()].iter().map(|c| c.runs.items().len());
+        let first: usize = earlier.sum();
+        let each = runs.items().iter().enumerate().map(|(i, run)| {
+            let flow = RUN_FLOW.of(sheet, Subject::nth(About::Run, first + i));
+            sheet.work(&VELOCITY, (flow, run.bore.on(sheet)).all()?)
+        });
         let each: Vec<Known<Line<Velocity>>> = each.collect();
         sheet.fold(&FASTEST, &each.all()?)
     },

@@ -100,11 +100,11 @@ fn feeds_over(sheet: Sheet<'_>, pools: &[usize]) -> Known<Vec<usize>> {
     let lives = |names: &[Reference]| names.iter().any(|name| spaces.contains(&name.name()));
     let mut gaps: Option<Gaps> = None;
     for group in design.animals.items().iter().filter(|g| lives(g.spaces.items())) {
-        if let Some(gap) = group.feeds.missing().map(Gap::from) {
-            if gap.kind != GapKind::SaidNone {
-                let gap = Gaps::from(gap);
-                gaps = Some(gaps.map_or(gap.clone(), |g| g.and(gap)));
-            }
+        if let Some(gap) = group.feeds.missing().map(Gap::from)
+            && gap.kind != GapKind::SaidNone
+        {
+            let gap = Gaps::from(gap);
+            gaps = Some(gaps.map_or(gap.clone(), |g| g.and(gap)));
         }
     }
     if let Some(gaps) = gaps {

@@ -37,10 +37,10 @@ pub fn pool_of(sheet: Sheet<'_>, at: Subject) -> Known<Subject> {
 /// A gap where alarms are not stated.
 pub fn alarms_of(sheet: Sheet<'_>, at: Subject) -> Known<Vec<Subject>> {
     let alarms = &sheet.design().keepers.alarms;
-    if !matches!(alarms.state(), State::None) {
-        if let Some(missing) = alarms.missing() {
-            return Err(Gap::from(missing).into());
-        }
+    if !matches!(alarms.state(), State::None)
+        && let Some(missing) = alarms.missing()
+    {
+        return Err(Gap::from(missing).into());
     }
     let pools = pools(sheet, at)?;
     let all = (0..alarms.items().len()).map(|i| Subject::nth(About::Alarm, i));

@@ -32,10 +32,10 @@ static LOWEST: Many<ThermodynamicTemperature, ThermodynamicTemperature> = Many {
 /// The groups that live in the spaces of the pools a pool is joined to.
 pub(crate) fn groups(sheet: Sheet<'_>, at: Subject) -> Known<Vec<Subject>> {
     let animals = &sheet.design().animals;
-    if !matches!(animals.state(), State::None) {
-        if let Some(missing) = animals.missing() {
-            return Err(Gap::from(missing).into());
-        }
+    if !matches!(animals.state(), State::None)
+        && let Some(missing) = animals.missing()
+    {
+        return Err(Gap::from(missing).into());
     }
     let pools = pools(sheet, at)?;
     let spaces: Vec<&str> = pools.iter().filter_map(|p| pool(sheet, *p).space.name()).collect();

@@ -80,10 +80,10 @@ fn shell(
     outside: &'static Value,
 ) -> Known<Line<HeatTransfer>> {
     let insulation = &pool(sheet, at).insulation;
-    if !matches!(insulation.state(), State::None) {
-        if let Some(missing) = insulation.missing() {
-            return Err(Gap::from(missing).into());
-        }
+    if !matches!(insulation.state(), State::None)
+        && let Some(missing) = insulation.missing()
+    {
+        return Err(Gap::from(missing).into());
     }
     let layers = insulation.items().iter().map(|layer| {
         let lines = (layer.conductivity.on(sheet), layer.thickness.on(sheet), layer.side.on(sheet));

@@ -105,10 +105,10 @@ fn body(sheet: Sheet<'_>, at: Subject) -> Known<(Line<MassDensity>, Line<Ratio>)
 /// A gap where heaters, or the pool of one of them, are not stated.
 pub(crate) fn heaters(sheet: Sheet<'_>, at: Subject) -> Known<Vec<Subject>> {
     let design = sheet.design();
-    if !matches!(design.heaters.state(), State::None) {
-        if let Some(missing) = design.heaters.missing() {
-            return Err(Gap::from(missing).into());
-        }
+    if !matches!(design.heaters.state(), State::None)
+        && let Some(missing) = design.heaters.missing()
+    {
+        return Err(Gap::from(missing).into());
     }
     let pools = pools(sheet, at)?;
     let own = |heater: &Heater| {

@@ -105,12 +105,13 @@ pub static STREAM_DEPTH: Figure<Line<Length>> = Figure {
     work: |sheet, at| {
         let own = stream(sheet, at);
         let bed = (slope(sheet, at), own.roughness.on(sheet)).all();
-        let (flow, width, (slope, n)) = (STREAM_FLOW.of(sheet, at), own.width.on(sheet), bed).all()?;
+        let known = (STREAM_FLOW.of(sheet, at), own.width.on(sheet), bed).all();
         // Sides that are not stated, or a step, are upright.
         if own.side_slope.is_given() {
-            let side = own.side_slope.on(sheet)?;
+            let ((flow, width, (slope, n)), side) = (known, own.side_slope.on(sheet)).all()?;
             return sheet.work(&NORMAL_DEPTH_SLOPED, (flow, width, side, slope, n));
         }
+        let (flow, width, (slope, n)) = known?;
         let depth = sheet.work(&NORMAL_DEPTH, (flow, width, slope, n))?;
         sheet.check(depth, sheet.work(&CHANNEL_FLOW, (width, depth, slope, n))?, flow);
         Ok(depth)
