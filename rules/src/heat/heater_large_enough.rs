@@ -86,6 +86,20 @@ static EXAMPLES: &[Example] = &[
         place: words("/heaters/0/power"),
     },
     Example {
+        shows: words("a cold room and thin walls, the edge: 3.34 kW against 2.775 kW"),
+        design: words(include_str!("examples/enough_cold_edge.json")),
+        subject: words("pool:main"),
+        expected: Expected::Met,
+        place: words("/heaters/0/power"),
+    },
+    Example {
+        shows: words("the same with 3.31 kW"),
+        design: words(include_str!("examples/enough_cold_short.json")),
+        subject: words("pool:main"),
+        expected: Expected::Short,
+        place: words("/heaters/0/power"),
+    },
+    Example {
         shows: words("falls, leaves, insulation and renewed water: 1.03 kW"),
         design: words(include_str!("examples/enough_all.json")),
         subject: words("pool:main"),

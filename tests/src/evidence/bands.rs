@@ -1,4 +1,4 @@
-//! Designs whose basking places stand exactly at the ends of the bands of a species, and just beyond.
+//! Designs whose basking places and waters stand exactly at the ends of the bands of a species, and just beyond.
 
 use haulout_engine::Rule;
 use haulout_register::{SPECIES, Species, Value};
@@ -9,12 +9,14 @@ use crate::load;
 /// What a design of one room says where its places are warm and bright, and the species it keeps.
 const WARM: &str = "\"surface-temperature\": \"36 °C\"";
 const BRIGHT: &str = "\"uv-index\": 2.0";
-const KEPT: &str = "trachemys-scripta";
+const KEPT: [&str; 2] = ["trachemys-scripta", "emys-orbicularis"];
+/// What a design of one warm pool says of its water.
+const WATER: &str = "\"temperature\": \"25 °C\", \"swing\": \"1 K\"";
 
 /// How far beyond the end a place may be and still be taken in by a band moved by 5 %.
 const BEYOND: f64 = 0.02;
 
-/// For every species that basks and every end of its bands two designs: at the end, and a little outside.
+/// For every species with bands and every end of them designs at the end, and a little outside.
 pub fn at_the_ends(rules: &[Rule]) -> Vec<Played> {
     let warm = |rule: &str, species: &Species, value: &Value, out: f64| {
         let celsius = value.value - 273.15;
@@ -26,8 +28,18 @@ pub fn at_the_ends(rules: &[Rule]) -> Vec<Played> {
         let text = format!("\"uv-index\": {}", value.value * (1.0 + out));
         played(rules, "ultraviolet-where-it-is-warm", species, &[(WARM, warm), (BRIGHT, text)])
     };
+    let water = |species: &Species, low: f64, high: f64| {
+        let text = format!("\"temperature\": \"{low} to {high} °C\"");
+        played(rules, "water-in-every-band", species, &[(WATER, text)])
+    };
     let mut all = Vec::new();
     for species in SPECIES {
+        if let (Some(low), Some(high)) = (&species.water_low, &species.water_high) {
+            let (low, high) = (low.value - 273.15, high.value - 273.15);
+            all.push(water(species, low, high));
+            all.push(water(species, low * (1.0 - BEYOND), high));
+            all.push(water(species, low, high * (1.0 + BEYOND)));
+        }
         let Some(bask) = species.bask().filter(|b| b.basks.value > 0.5) else { continue };
         let warmth = bask.surface_low.as_ref().zip(bask.surface_high.as_ref());
         let uv = bask.uv_low.as_ref().zip(bask.uv_high.as_ref());
@@ -50,7 +62,7 @@ pub fn at_the_ends(rules: &[Rule]) -> Vec<Played> {
 fn played(rules: &[Rule], rule: &str, species: &Species, said: &[(&str, String)]) -> Option<Played> {
     let rule = rules.iter().find(|r| r.card.id == rule)?;
     let first = rule.examples.first()?;
-    let own = first.design.replace(KEPT, species.key);
+    let own = KEPT.iter().fold(first.design.to_string(), |text, kept| text.replace(kept, species.key));
     let text = said.iter().fold(own, |text, (was, now)| text.replace(was, now));
     let name = format!("{} at the end of its band: {}", species.latin, said.last()?.1);
     let subject = first.subject.to_string();

@@ -127,7 +127,11 @@ fn again(step: &str) -> Option<(String, String)> {
     let significant = digits.bytes().filter(u8::is_ascii_digit).count().max(1) as u32;
     let unit = unit(symbol);
     assert!(unit.is_some(), "{step}: \"{symbol}\" is no unit");
-    Some((print(value?, unit?, significant.max(4)), (*result).to_owned()))
+    let (value, unit, most) = (value?, unit?, significant.max(4));
+    // A nought at the end of a whole number may be a digit or only hold a place.
+    let of = |digits| print(value, unit, digits);
+    let worked = (4..=most).map(of).find(|worked| worked == result).unwrap_or_else(|| of(most));
+    Some((worked, (*result).to_owned()))
 }
 
 #[test]
