@@ -71,7 +71,9 @@ pub fn review<'d>(
         let asking = Asking { book: &book, rule, position, stage, on: &options.on };
         let walk = walked(&mut walks, rule.card.about, design);
         for authority in authorities(ruleset, design, rule) {
-            if walk.subjects.is_empty() {
+            // Where only some subjects can be told, what keeps the others from it is not passed over.
+            let untold = walk.missing.iter().any(|missing| missing.kind != MissingKind::None);
+            if walk.subjects.is_empty() || untold {
                 answers.push(asking.answer(None, &authority, none_of(&walk.missing)));
             }
             answers.extend(walk.subjects.iter().map(|at| asking.subject(*at, &authority)));

@@ -109,4 +109,11 @@ static EXAMPLES: &[Example] = &[
         expected: Expected::NotAssessed,
         place: words("/pools/0/fill/nitrate"),
     },
+    Example {
+        shows: words("where the animals live is not stated"),
+        design: words(include_str!("examples/nitrate_who.json")),
+        subject: words("pool:main"),
+        expected: Expected::NotAssessed,
+        place: words("/animals/0/spaces"),
+    },
 ];

@@ -116,6 +116,20 @@ static EXAMPLES: &[Example] = &[
         place: words("/heaters/0/limit"),
     },
     Example {
+        shows: words("where some of the animals live is not stated"),
+        design: words(include_str!("examples/stuck_who.json")),
+        subject: words("heater:warmer+pool:main"),
+        expected: Expected::NotAssessed,
+        place: words("/animals/1/spaces"),
+    },
+    Example {
+        shows: words("a second heater that is put into no pool"),
+        design: words(include_str!("examples/stuck_where.json")),
+        subject: words(""),
+        expected: Expected::NotAssessed,
+        place: words("/heaters/1/pool"),
+    },
+    Example {
         shows: words("no animals"),
         design: words(include_str!("examples/stuck_no_animals.json")),
         subject: words("heater:warmer+pool:main"),

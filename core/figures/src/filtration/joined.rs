@@ -2,10 +2,11 @@
 
 use std::sync::Arc;
 
-use haulout_model::{About, Reference, Subject};
-use haulout_sheet::{Figure, FigureCard, Gap, GapKind, Gaps, Known, Sheet};
+use haulout_model::filter::Filter;
+use haulout_model::{About, Subject};
+use haulout_sheet::{All, Figure, FigureCard, Gap, GapKind, Known, Sheet};
 
-use crate::pool::pool;
+use crate::group::over::living_over;
 
 /// What belongs to one water.
 #[derive(Debug, Clone, PartialEq)]
@@ -91,28 +92,17 @@ fn alone_or(gap: Gap, at: Subject) -> Known<(Vec<usize>, Vec<usize>)> {
 }
 
 fn feeds_over(sheet: Sheet<'_>, pools: &[usize]) -> Known<Vec<usize>> {
+    let pools: Vec<Subject> = pools.iter().map(|at| Subject::nth(About::Pool, *at)).collect();
+    let living = living_over(sheet, &pools)?;
     let design = sheet.design();
-    if let Some(missing) = design.animals.missing() {
-        return none_or(Gap::from(missing));
-    }
-    let spaces: Vec<&str> =
-        pools.iter().filter_map(|p| pool(sheet, Subject::nth(About::Pool, *p)).space.name()).collect();
-    let lives = |names: &[Reference]| names.iter().any(|name| spaces.contains(&name.name()));
-    let mut gaps: Option<Gaps> = None;
-    for group in design.animals.items().iter().filter(|g| lives(g.spaces.items())) {
-        if let Some(gap) = group.feeds.missing().map(Gap::from)
-            && gap.kind != GapKind::SaidNone
-        {
-            let gap = Gaps::from(gap);
-            gaps = Some(gaps.map_or(gap.clone(), |g| g.and(gap)));
-        }
-    }
-    if let Some(gaps) = gaps {
-        return Err(gaps);
-    }
+    let stated = |at: &Subject| match design.animals.items()[at.index()].feeds.missing().map(Gap::from) {
+        Some(gap) if gap.kind != GapKind::SaidNone => Err(gap.into()),
+        _ => Ok(at.index()),
+    };
+    let stated: Vec<Known<usize>> = living.iter().map(stated).collect();
+    let living = stated.all()?;
     let fed = design.feeds().enumerate();
-    let over = fed.filter(|(_, (group, _))| lives(design.animals.items()[*group].spaces.items()));
-    Ok(over.map(|(index, _)| index).collect())
+    Ok(fed.filter(|(_, (group, _))| living.contains(group)).map(|(index, _)| index).collect())
 }
 
 fn filters_of(sheet: Sheet<'_>, circuits: &[usize]) -> Known<Vec<Subject>> {
@@ -124,11 +114,15 @@ fn filters_of(sheet: Sheet<'_>, circuits: &[usize]) -> Known<Vec<Subject>> {
         let found = design.circuits.items().iter().position(|c| c.id == name);
         found.is_some_and(|at| circuits.contains(&at))
     };
-    let filters = design.filters.items().iter().enumerate();
-    let joined = filters.filter(|(_, f)| f.circuit.name().is_some_and(own));
-    Ok(joined.map(|(index, _)| Subject::nth(About::Filter, index)).collect())
+    let of = |(index, filter): (usize, &Filter)| match filter.circuit.name() {
+        Some(name) => Ok(own(name).then(|| Subject::nth(About::Filter, index))),
+        None => none_or(Gap::from(filter.circuit.missing())),
+    };
+    let each: Vec<Known<Option<Subject>>> = design.filters.items().iter().enumerate().map(of).collect();
+    Ok(each.all()?.into_iter().flatten().collect())
 }
 
-fn none_or(gap: Gap) -> Known<Vec<usize>> {
-    if gap.kind == GapKind::SaidNone { Ok(Vec::new()) } else { Err(gap.into()) }
+/// A filter that is said to stand in no circuit belongs to no water.
+fn none_or(gap: Gap) -> Known<Option<Subject>> {
+    if gap.kind == GapKind::SaidNone { Ok(None) } else { Err(gap.into()) }
 }

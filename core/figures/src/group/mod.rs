@@ -1,5 +1,7 @@
 //! Figures about an animal group.
 
+pub(crate) mod over;
+
 use haulout_model::animal::Sizes;
 use haulout_model::{About, Number};
 use haulout_quantity::si::{Length, Ratio};

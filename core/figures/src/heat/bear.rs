@@ -1,13 +1,13 @@
 //! The water that all animals over a joined water bear: the highest lower end and the lowest upper end of their bands.
 
 use haulout_calc::formula::Refusal;
-use haulout_model::{About, Reference, State, Subject};
+use haulout_model::{About, Subject};
 use haulout_quantity::si::ThermodynamicTemperature;
 use haulout_register::{Species, Value};
-use haulout_sheet::{All, Figure, Gap, Known, Line, Many, Sheet};
+use haulout_sheet::{All, Figure, Known, Line, Many, Sheet};
 
 use super::{card, pools};
-use crate::pool::pool;
+use crate::group::over::living_over;
 use crate::species::species_value;
 use crate::terms::arithmetic;
 
@@ -31,17 +31,7 @@ static LOWEST: Many<ThermodynamicTemperature, ThermodynamicTemperature> = Many {
 
 /// The groups that live in the spaces of the pools a pool is joined to.
 pub(crate) fn groups(sheet: Sheet<'_>, at: Subject) -> Known<Vec<Subject>> {
-    let animals = &sheet.design().animals;
-    if !matches!(animals.state(), State::None)
-        && let Some(missing) = animals.missing()
-    {
-        return Err(Gap::from(missing).into());
-    }
-    let pools = pools(sheet, at)?;
-    let spaces: Vec<&str> = pools.iter().filter_map(|p| pool(sheet, *p).space.name()).collect();
-    let lives = |names: &[Reference]| names.iter().any(|name| spaces.contains(&name.name()));
-    let all = animals.items().iter().enumerate();
-    Ok(all.filter(|(_, g)| lives(g.spaces.items())).map(|(i, _)| Subject::nth(About::Group, i)).collect())
+    living_over(sheet, &pools(sheet, at)?)
 }
 
 /// Whether any animals live over the water of a pool.

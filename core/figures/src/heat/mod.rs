@@ -111,12 +111,13 @@ pub(crate) fn heaters(sheet: Sheet<'_>, at: Subject) -> Known<Vec<Subject>> {
         return Err(Gap::from(missing).into());
     }
     let pools = pools(sheet, at)?;
-    let own = |heater: &Heater| {
-        let named = heater.pool.name().and_then(|name| design.pool_named(name));
-        named.is_some_and(|found| pools.iter().any(|pool| pool.index() == found))
+    let own = |(at, heater): (usize, &Heater)| {
+        let Some(name) = heater.pool.name() else { return Err(Gap::from(heater.pool.missing()).into()) };
+        let warms = pools.iter().any(|pool| Some(pool.index()) == design.pool_named(name));
+        Ok(warms.then(|| Subject::nth(About::Heater, at)))
     };
-    let all = design.heaters.items().iter().enumerate();
-    Ok(all.filter(|(_, heater)| own(heater)).map(|(i, _)| Subject::nth(About::Heater, i)).collect())
+    let each: Vec<Known<Option<Subject>>> = design.heaters.items().iter().enumerate().map(own).collect();
+    Ok(each.all()?.into_iter().flatten().collect())
 }
 
 /// Whether any heater warms the water of a pool.
