@@ -1,5 +1,6 @@
 //! The bridge between typed quantities, whose dimensions the compiler checks, and dimensions as data.
 
+use std::any::TypeId;
 use std::marker::PhantomData;
 
 use uom::si::{Dimension as Exponents, Quantity, SI};
@@ -15,6 +16,11 @@ pub trait Measure: Copy + 'static {
     /// Its dimension.
     const DIMENSION: Dimension;
 
+    /// Whether it is a difference of temperatures, which has the dimension of a temperature and another zero.
+    fn is_difference() -> bool {
+        false
+    }
+
     /// From a value in SI without prefixes: m, kg, s, A, K, mol, cd and their products.
     fn from_si(value: f64) -> Self;
 
@@ -25,6 +31,11 @@ pub trait Measure: Copy + 'static {
 impl<D: Exponents + ?Sized + 'static> Measure for Quantity<D, SI<f64>, f64> {
     const DIMENSION: Dimension =
         Dimension([D::L::I8, D::M::I8, D::T::I8, D::I::I8, D::Th::I8, D::N::I8, D::J::I8]);
+
+    fn is_difference() -> bool {
+        let plain = TypeId::of::<D::Kind>() == TypeId::of::<dyn uom::Kind>();
+        plain && Self::DIMENSION == Dimension::TEMPERATURE
+    }
 
     fn from_si(value: f64) -> Self {
         Quantity { dimension: PhantomData, units: PhantomData, value }

@@ -7,7 +7,7 @@ use haulout_sheet::{Book, Case, Catalogued};
 use crate::place::{Place, places_of, places_of_gap};
 use crate::told::ToldGap;
 use crate::units::system;
-use crate::working::{DIGITS, working};
+use crate::working::{DIGITS, Shown, working};
 
 /// A figure told.
 #[derive(Debug, Clone, PartialEq)]
@@ -87,7 +87,7 @@ fn one(
             told.value = Some(unit.of_si(si));
             told.printed = print(si, unit, DIGITS);
             told.unit = unit.symbol;
-            told.working = working(book, &[line], DIGITS, spoken);
+            told.working = working(book, &[line], Shown { digits: DIGITS, unit: Some(unit) }, spoken);
             told.places = places_of(tree, book, &[line]);
         }
         Err(gaps) => {

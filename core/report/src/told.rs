@@ -11,7 +11,7 @@ use crate::place::{Place, place, places_of, places_of_gap, sorted};
 use crate::promise::{Promise, promises};
 use crate::subject::{named, sizes};
 use crate::units::{difference, system, unit_of};
-use crate::working::{DIGITS, step, working};
+use crate::working::{DIGITS, Shown, step, working};
 
 /// A root that stands in no design: a register value, a default, a limit.
 #[derive(Debug, Clone, PartialEq)]
@@ -147,10 +147,9 @@ fn one(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
     let book = &review.book;
     let mut told = explained(review, tree, answer);
     let deciding = answer.deciding.map(Deciding::lines).unwrap_or_default();
-    let digits = told.numbers.as_ref().map_or(DIGITS, |n| n.printed.digits);
     let in_gaps = told.gaps.iter().flat_map(|g| g.places.iter().cloned());
     told.places = sorted(places_of(tree, book, &answer.lines).into_iter().chain(in_gaps).collect());
-    told.working = working(book, &deciding, digits, system(book, &deciding));
+    told.working = working(book, &deciding, shown(&told), system(book, &deciding));
     told
 }
 
@@ -167,16 +166,21 @@ fn explained(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
     let mut told = outlined(review, tree, answer);
     let deciding = answer.deciding.map(Deciding::lines).unwrap_or_default();
     let spoken = system(book, &deciding);
-    let digits = told.numbers.as_ref().map_or(DIGITS, |n| n.printed.digits);
+    let shown = shown(&told);
     let asked = answer.deciding.map(|d| asked(book, d)).unwrap_or_default();
     told.beside = answer.beside.iter().filter_map(|line| beside(book, *line, spoken)).collect();
-    told.have_step = answer.deciding.and_then(|d| step(book, d.have, digits, spoken));
-    told.limit_step = asked.first().and_then(|line| step(book, *line, digits, spoken));
+    told.have_step = answer.deciding.and_then(|d| step(book, d.have, shown, spoken));
+    told.limit_step = asked.first().and_then(|line| step(book, *line, shown, spoken));
     told.limit = roots(book, &asked, spoken).into_iter().find(|root| root.kind == "limit");
     told.levers = if answer.outcome == Outcome::Short { levers(book, tree, &deciding) } else { Vec::new() };
     told.governing = governing(book, tree, answer);
     told.roots = roots(book, &answer.lines, spoken);
     told
+}
+
+/// The working shows its results as the numbers of the answer are printed.
+fn shown(told: &Told) -> Shown {
+    told.numbers.as_ref().map_or(Shown::USUAL, |n| Shown { digits: n.printed.digits, unit: Some(n.unit) })
 }
 
 /// An answer with its numbers, what is missing and what has to be proved.
@@ -222,7 +226,7 @@ fn beside(book: &Book<'_>, line: LineId, spoken: System) -> Option<String> {
         Made::Worked(formula) => formula.card().name,
         _ => return None,
     };
-    step(book, line, DIGITS, spoken).map(|step| format!("{name}: {step}"))
+    step(book, line, Shown::USUAL, spoken).map(|step| format!("{name}: {step}"))
 }
 
 /// What a design is held against: of a band the end that it is nearer to.

@@ -1,5 +1,6 @@
 //! Which unit a line is printed in: the designer's own for what was stated, the trade's for what was worked.
 
+use haulout_calc::formula::Kind;
 use haulout_quantity::{Dimension, System, Unit, unit_for};
 use haulout_sheet::{Book, LineId, Made, Roots};
 
@@ -23,14 +24,27 @@ pub(crate) fn system(book: &Book<'_>, lines: &[LineId]) -> System {
 
 /// The unit a line is printed in.
 pub(crate) fn unit_of(book: &Book<'_>, line: LineId, system: System) -> &'static Unit {
-    let record = book.record(line);
-    let own = match record.made {
+    let usual = || {
+        let unit = unit_for(book.record(line).dimension, system);
+        let apart = matches!(book.record(line).made, Made::Worked(formula) if formula.is_difference());
+        if apart { difference(unit) } else { unit }
+    };
+    own(book, line, system).unwrap_or_else(usual)
+}
+
+/// The unit a line brings along; what is picked among others brings that of the first of them.
+fn own(book: &Book<'_>, line: LineId, system: System) -> Option<&'static Unit> {
+    let record = book.record(line).clone();
+    match record.made {
         Made::Stated { .. } | Made::Register(..) => record.unit,
         // A limit of the trade is printed in the unit of its card, unless the design speaks the other system.
-        Made::Limit(..) if record.unit.is_some_and(|u| agrees(u.system, system)) => record.unit,
-        _ => None,
-    };
-    own.unwrap_or_else(|| unit_for(record.dimension, system))
+        Made::Limit(..) => record.unit.filter(|u| agrees(u.system, system)),
+        Made::Worked(formula) if formula.card().kind == Kind::Pick => {
+            let alike = |of: &LineId| book.record(*of).dimension == record.dimension;
+            book.arguments(line).into_iter().filter(alike).find_map(|of| own(book, of, system))
+        }
+        Made::Worked(_) | Made::Default(..) => None,
+    }
 }
 
 fn agrees(unit: System, wanted: System) -> bool {

@@ -15,9 +15,23 @@ const MOST_DIGITS: u32 = 15;
 /// Steps of a working at the most; what lies deeper is in the sheet.
 const MOST_STEPS: usize = 25;
 
-/// The steps of the working of some lines, from the top down, each step once. The results of the lines themselves have
-/// so many digits, what lies below them [`DIGITS`].
-pub(crate) fn working(book: &Book<'_>, lines: &[LineId], digits: u32, system: System) -> Vec<String> {
+/// How a result is shown: as it is said beside the working.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Shown {
+    /// Significant digits.
+    pub(crate) digits: u32,
+    /// The unit; the usual one where none is said.
+    pub(crate) unit: Option<&'static Unit>,
+}
+
+impl Shown {
+    /// As what lies below.
+    pub(crate) const USUAL: Shown = Shown { digits: DIGITS, unit: None };
+}
+
+/// The steps of the working of some lines, from the top down, each step once. The results of the lines themselves are shown
+/// so, what lies below them as usual.
+pub(crate) fn working(book: &Book<'_>, lines: &[LineId], shown: Shown, system: System) -> Vec<String> {
     let (mut steps, mut seen) = (Vec::<String>::new(), Vec::new());
     let mut open: Vec<LineId> = lines.iter().rev().copied().collect();
     while let Some(next) = open.pop() {
@@ -25,8 +39,9 @@ pub(crate) fn working(book: &Book<'_>, lines: &[LineId], digits: u32, system: Sy
             continue;
         }
         seen.push(next);
-        let digits = if lines.contains(&next) { digits.max(DIGITS) } else { DIGITS };
-        if let Some(step) = step(book, next, digits, system).filter(|step| !steps.contains(step)) {
+        let top = Shown { digits: shown.digits.max(DIGITS), ..shown };
+        let shown = if lines.contains(&next) { top } else { Shown::USUAL };
+        if let Some(step) = step(book, next, shown, system).filter(|step| !steps.contains(step)) {
             steps.push(step);
         }
         open.extend(book.arguments(next).into_iter().rev());
@@ -35,18 +50,19 @@ pub(crate) fn working(book: &Book<'_>, lines: &[LineId], digits: u32, system: Sy
     steps
 }
 
-/// One step, its result with so many digits; none for a root.
-pub(crate) fn step(book: &Book<'_>, line: LineId, digits: u32, system: System) -> Option<String> {
+/// One step, its result shown so; none for a root.
+pub(crate) fn step(book: &Book<'_>, line: LineId, shown: Shown, system: System) -> Option<String> {
     let record = book.record(line).clone();
     let Made::Worked(formula) = record.made else { return None };
     let card = formula.card();
     let arguments = book.arguments(line);
     let Datum::Number(value) = record.datum else { return None };
-    let unit = unit_of(book, line, system);
+    let said = shown.unit.filter(|unit| unit.dimension == record.dimension);
+    let unit = said.unwrap_or_else(|| unit_of(book, line, system));
     if card.kind == Kind::Closed {
-        return Some(closed(book, formula, &arguments, value, (unit, digits), system));
+        return Some(closed(book, formula, &arguments, value, (unit, shown.digits), system));
     }
-    let result = print(value, unit, digits);
+    let result = print(value, unit, shown.digits);
     Some(match book.check_of(line) {
         Some(check) => format!("{} = {result}, where {}", card.result, balance(book, check, system)),
         None => {

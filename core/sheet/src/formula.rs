@@ -17,6 +17,10 @@ pub trait AnyFormula: Sync {
     fn again(&self, data: &[Datum]) -> Result<Datum, Refusal>;
     /// Dimension of the result, from those of the arguments where the formula leaves it open.
     fn dimension(&self, arguments: &[Dimension]) -> Dimension;
+    /// Whether the result is a difference of temperatures.
+    fn is_difference(&self) -> bool {
+        false
+    }
     /// Dimensions of its arguments in the order of the card's symbols; empty where any number of lines will do.
     fn takes(&self) -> Vec<Dimension> {
         Vec::new()
@@ -78,6 +82,9 @@ impl<A: Arguments + 'static, R: Entry> AnyFormula for Formula<A, R> {
     fn dimension(&self, _arguments: &[Dimension]) -> Dimension {
         R::DIMENSION
     }
+    fn is_difference(&self) -> bool {
+        R::is_difference()
+    }
     fn takes(&self) -> Vec<Dimension> {
         A::dimensions()
     }
@@ -102,6 +109,9 @@ impl<A: Entry, R: Entry> AnyFormula for Many<A, R> {
     fn dimension(&self, _arguments: &[Dimension]) -> Dimension {
         R::DIMENSION
     }
+    fn is_difference(&self) -> bool {
+        R::is_difference()
+    }
 }
 
 /// A formula that puts something together from lines of several types: a bed from outlines, levels and slopes.
@@ -121,5 +131,8 @@ impl<R: Entry> AnyFormula for Assembly<R> {
     }
     fn dimension(&self, _arguments: &[Dimension]) -> Dimension {
         R::DIMENSION
+    }
+    fn is_difference(&self) -> bool {
+        R::is_difference()
     }
 }

@@ -38,6 +38,10 @@ impl Datum {
 pub trait Entry: Sized + 'static {
     /// Dimension of the number; a thing counts as a number without dimension.
     const DIMENSION: Dimension;
+    /// Whether it is a difference of temperatures.
+    fn is_difference() -> bool {
+        false
+    }
     /// Out of a datum; the types of lines make sure that it fits.
     fn take(datum: &Datum) -> Self;
     /// Into a datum.
@@ -50,6 +54,9 @@ where
     Self: Measure,
 {
     const DIMENSION: Dimension = <Self as Measure>::DIMENSION;
+    fn is_difference() -> bool {
+        <Self as Measure>::is_difference()
+    }
     fn take(datum: &Datum) -> Self {
         Self::from_si(datum.number().unwrap_or(f64::NAN))
     }
