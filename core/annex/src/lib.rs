@@ -18,7 +18,6 @@ pub use digest::{digest, digest_of_files};
 pub use expected::{Marked, expected};
 pub use join::{Folder, Source, Trouble, join};
 pub use keys::{ANNEX, EXPECTED, Key, SPECIFICATION, Shape};
-pub use page::nearest;
 pub use specification::{Specified, specification};
 
 /// The file name of the card of an annex.

@@ -3,9 +3,10 @@
 use haulout_document::{Kind, Node};
 use haulout_engine::Ruleset;
 use haulout_quantity::{Dimension, Parts, Slip, Unit, difference_unit, print, read, read_difference, unit};
+use haulout_script::nearest;
 use haulout_sheet::{Limit, LimitValue, Tighter};
 
-use crate::page::{Page, nearest};
+use crate::page::Page;
 
 /// Changes every limit the card lists.
 pub(crate) fn limits(page: &mut Page, ruleset: &mut Ruleset, annex: u16) {

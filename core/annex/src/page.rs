@@ -93,13 +93,6 @@ impl Page {
     }
 }
 
-/// The known name nearest to a wrong one, ready to be put behind a sentence.
-pub fn nearest<'n>(wrong: &str, known: impl Iterator<Item = &'n str>) -> String {
-    known
-        .min_by_key(|name| strsim::damerau_levenshtein(wrong, name))
-        .map_or_else(String::new, |name| format!("; the nearest there is is \"{name}\""))
-}
-
 /// Text that lives as long as the process: lines of the sheet point at it, and an annex is read once in a run.
 pub(crate) fn leaked(text: &str) -> &'static str {
     Box::leak(text.to_owned().into_boxed_str())

@@ -6,7 +6,8 @@ use haulout_quantity::{Basis, Dimension, unit};
 use haulout_register::{Build, Species, TRAITS, Trait, Value};
 
 use crate::limit::number;
-use crate::page::{Page, leaked, nearest};
+use crate::page::{Page, leaked};
+use haulout_script::nearest;
 
 /// Adds every species the card lists.
 pub(crate) fn species(page: &mut Page, ruleset: &mut Ruleset, annex: u16) {

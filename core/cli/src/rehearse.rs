@@ -176,7 +176,7 @@ impl<'s> Stage<'s> {
             None => {
                 let near = self.ruleset.rules.iter().map(|r| &*r.card.id);
                 let message =
-                    format!("{}{}", one.problems.join("; "), haulout_annex::nearest(&mark.rule, near));
+                    format!("{}{}", one.problems.join("; "), haulout_script::nearest(&mark.rule, near));
                 let trouble = haulout_annex::Trouble {
                     file: list.display().to_string(),
                     text: read(list).bytes.ok().and_then(|b| String::from_utf8(b).ok()),

@@ -112,11 +112,10 @@ fn rulebook(id: Option<&str>, annexes: &[PathBuf], form: Form) -> Outcome {
     let rules = &ruleset.rules;
     let chosen: Vec<_> = rules.iter().filter(|r| id.is_none_or(|id| r.card.id == id)).cloned().collect();
     if chosen.is_empty() {
-        let ids: Vec<&str> = rules.iter().map(|r| &*r.card.id).collect();
+        let wrong = id.unwrap_or("");
+        let near = haulout_script::nearest(wrong, rules.iter().map(|r| &*r.card.id));
         return Outcome::impossible(format!(
-            "there is no rule \"{}\"; there are {}",
-            id.unwrap_or(""),
-            ids.join(", ")
+            "there is no rule \"{wrong}\"{near}; without one, rulebook lists them all"
         ));
     }
     let width = layout().width;

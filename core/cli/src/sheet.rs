@@ -24,8 +24,10 @@ pub(crate) fn sheet(
     form: Form,
 ) -> Outcome {
     if let Some(wrong) = figure.filter(|id| haulout_figures::CATALOGUE.iter().all(|f| f.card().id != *id)) {
-        let ids: Vec<&str> = haulout_figures::CATALOGUE.iter().map(|f| f.card().id).collect();
-        return Outcome::impossible(format!("there is no figure \"{wrong}\"; there are {}", ids.join(", ")));
+        let near = haulout_script::nearest(wrong, haulout_figures::CATALOGUE.iter().map(|f| f.card().id));
+        return Outcome::impossible(format!(
+            "there is no figure \"{wrong}\"{near}; without one, sheet shows all there are"
+        ));
     }
     let file = read(path);
     let bytes = file.bytes.and_then(|bytes| looks_like(&bytes).map_or(Ok(bytes), Err));

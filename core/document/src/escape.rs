@@ -52,7 +52,7 @@ fn by_number(text: &str) -> (char, usize) {
     }
 }
 
-/// The number of a `\uXXXX` that stands at the beginning of `text`.
+/// The number of a `\u` with its four hexadecimal digits, which stands at the beginning of `text`.
 pub(crate) fn code_unit(text: &str) -> Option<u32> {
     let digits = text.strip_prefix("\\u")?.get(..4)?;
     let all_hex = digits.bytes().all(|b| b.is_ascii_hexdigit());

@@ -29,7 +29,7 @@ impl fmt::Display for ScriptFault {
 impl std::error::Error for ScriptFault {}
 
 /// The known name nearest to a wrong one, ready to be put behind a sentence; empty when there is none at all.
-pub(crate) fn nearest<'n>(wrong: &str, known: impl Iterator<Item = &'n str>) -> String {
+pub fn nearest<'n>(wrong: &str, known: impl Iterator<Item = &'n str>) -> String {
     known
         .min_by_key(|name| strsim::damerau_levenshtein(wrong, name))
         .map_or_else(String::new, |name| format!("; the nearest there is is \"{name}\""))

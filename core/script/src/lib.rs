@@ -27,7 +27,7 @@ mod tape;
 mod value;
 
 pub use compile::{Catalogue, compile};
-pub use fault::ScriptFault;
+pub use fault::{ScriptFault, nearest};
 pub use formula::{DIFFERENCE, MAX, MIN, Operation, PRODUCT, QUOTIENT, SUM};
 pub use named::FORMULAS;
 pub use reference::{REFERENCE, Word};

@@ -98,7 +98,7 @@ impl Reader<'_> {
         self.stop(start, end, message)
     }
 
-    /// `\uXXXX`, whose halves of a character beyond U+FFFF come in pairs.
+    /// `\u` with its four hexadecimal digits; the halves of a character beyond the first 65 536 come in pairs.
     fn numbered(&mut self) -> Result<(), Stop> {
         let start = self.at;
         let Some(unit) = code_unit(&self.text[start..]) else {
