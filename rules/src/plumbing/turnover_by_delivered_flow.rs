@@ -79,14 +79,14 @@ static EXAMPLES: &[Example] = &[
         design: words(include_str!("examples/turnover_edge.json")),
         subject: words("circuit:loop"),
         expected: Expected::Met,
-        place: words("/pools/0/outline/rect/size"),
+        place: words("/pools/0/outline"),
     },
     Example {
         shows: words("10.32 m3 at 5.052 m3/h: 2.043 h"),
         design: words(include_str!("examples/turnover_just_short.json")),
         subject: words("circuit:loop"),
         expected: Expected::Short,
-        place: words("/pools/0/outline/rect/size"),
+        place: words("/pools/0/outline"),
     },
     Example {
         shows: words("a second pump beside the first: 3.77 m3/h for 7.2 m3"),
