@@ -52,7 +52,7 @@ fn without_bacteria_ammonia_gathers_as_it_is_fed() {
 #[test]
 fn at_rest_ammonia_is_where_growth_meets_decay() {
     // Monod: at rest mu S / (K + S) = b + D of cells, which are fixed, so S = K b / (mu - b). The second step likewise.
-    let start = Start { loads: vec![(0.0, 0.00589)], there: 0.006, days: 400, bed: 1.0, ..hard() };
+    let start = Start { loads: vec![(0.0, 0.00589)], there: 0.006, days: 1000, bed: 1.0, ..hard() };
     for pace in Pace::ALL {
         let kinds = at(pace, start.temperature, start.oxygen).expect("within the range");
         let rest = |k: &super::growth::Kind| k.half * k.decay / (k.growth - k.decay);
@@ -122,15 +122,16 @@ fn a_second_way_to_integrate_agrees() {
 
 #[test]
 fn a_filter_started_from_little_takes_weeks_and_moved_media_days() {
-    // FAO 589, chapter 5, as summed up in Italian: three to five weeks with ammonia kept at 1 to 2 mg/L, at 17 to 34 degrees.
-    // Dosed like that the bacteria of the middle set reach a load of 0.66 mg/L a day within that time from a thousandth of it.
-    let start = Start { loads: vec![(0.0, 0.00589)], there: 0.000_006, ..bare() };
+    // FAO 589, chapter 5, as summed up in Italian: three to five weeks. From a thousandth of what 0.66 mg/L a day asks for, the
+    // slow set takes just over six weeks and none less than three; the printed span lies within the band.
+    let start = Start { loads: vec![(0.0, 0.00589)], there: 0.000_006, ..hard() };
     let of = |pace| follow(&start, pace).expect("within the range").under_from(0.0005, 0.0005);
     let (low, middle, high) = (of(Pace::Low), of(Pace::Middle), of(Pace::High));
-    eprintln!("{low:?} {middle:?} {high:?}");
-    assert!(low.is_none_or(|low| Some(low) > middle) && middle > high, "{low:?} {middle:?} {high:?}");
+    assert!(low.is_some_and(|day| (35..=49).contains(&day)), "{low:?}");
     assert!(middle.is_some_and(|day| (21..=35).contains(&day)), "{middle:?}");
-    let moved = Start { there: 0.006, ..start.clone() };
+    assert!(high < middle && high.is_some_and(|day| day >= 14), "{high:?}");
+    // At 0.5 mg/L, half of the half-saturation, bacteria work at a third: media for three times the load keep it from the start.
+    let moved = Start { there: 0.018, ..start.clone() };
     let day = follow(&moved, Pace::Middle).expect("within the range").under_from(0.0005, 0.0005);
     assert!(day.is_some_and(|day| day <= 3), "{day:?}");
 }
