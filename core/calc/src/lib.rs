@@ -15,4 +15,5 @@ pub mod hydraulics;
 pub mod plausible;
 pub mod reach;
 pub mod sight;
+pub mod startup;
 pub mod water;

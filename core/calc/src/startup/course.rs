@@ -1,0 +1,185 @@
+//! The course of a start-up: total ammonia, nitrite and nitrate of one mixed water over the days.
+//!
+//! Nitrogen is kept to the last bit that rounding leaves: what came in is what is in the water, in the cells and in the water
+//! that was changed. Decayed cells give their nitrogen back as ammonia.
+
+use crate::formula::Refusal;
+use crate::startup::growth::{self, IN_CELLS, Kind, Kinds, Pace};
+
+/// Alkalinity used for nitrogen turned into nitrite, kg CaCO3/kg N: two equivalents, 2 × 50.04 / 14.007.
+const ALKALINITY_OF_NITROGEN: f64 = 7.145;
+/// Steps of a day at the least.
+const LEAST_STEPS: f64 = 16.0;
+/// Steps of a day at the most; a water that needs more is too small for its filter to be reckoned with here.
+const MOST_STEPS: f64 = 1024.0;
+/// Steps within the quickest answer of the water to its filter.
+const STEPS_IN_ANSWER: f64 = 3.0;
+
+/// What a start-up begins with. Amounts are of nitrogen.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Start {
+    /// Water of the system, m³.
+    pub water: f64,
+    /// Its temperature, K.
+    pub temperature: f64,
+    /// Oxygen where the bacteria live, kg/m³.
+    pub oxygen: f64,
+    /// Alkalinity at the start, kg/m³ as CaCO3.
+    pub alkalinity: f64,
+    /// Alkalinity that the fill brings, kg/m³ as CaCO3.
+    pub alkalinity_of_fill: f64,
+    /// Nitrate nitrogen at the start and in the fill, kg/m³.
+    pub nitrate_of_fill: f64,
+    /// Water changed, m³/d.
+    pub changed: f64,
+    /// What is fed, kg/d, each from a day on; in the order of the days.
+    pub loads: Vec<(f64, f64)>,
+    /// What the bacteria can turn over that are there on the first day, kg/d at this temperature with plenty to feed on.
+    pub there: f64,
+    /// What the whole bed can turn over at this temperature, kg/d: no more passes into its film.
+    pub bed: f64,
+    /// Days to follow.
+    pub days: u32,
+}
+
+/// A day of a course, kg/m³ of nitrogen.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Day {
+    /// Total ammonia.
+    pub tan: f64,
+    /// Nitrite.
+    pub nitrite: f64,
+    /// Nitrate.
+    pub nitrate: f64,
+}
+
+/// A course: the end of each day, the start first, and the balance of nitrogen, kg.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Course {
+    /// The start and the end of each day.
+    pub days: Vec<Day>,
+    /// What was there, was fed and came with the fill.
+    pub came: f64,
+    /// What is in water and cells at the end.
+    pub held: f64,
+    /// What went out with the water that was changed.
+    pub left: f64,
+}
+
+/// Amounts: ammonia, nitrite, nitrate, cells of both kinds as oxygen demand, alkalinity, nitrogen that came and that left, kg.
+type State = [f64; 8];
+
+/// Follows a start-up.
+///
+/// # Errors
+/// A refusal outside the range of temperature, without water, and where the bed turns the water over so fast that the days of a
+/// start-up cannot be told apart from minutes.
+pub fn follow(start: &Start, pace: Pace) -> Result<Course, Refusal> {
+    let kinds = growth::at(pace, start.temperature, start.oxygen)?;
+    if start.water <= 0.0 || start.water.is_nan() {
+        return Err(Refusal::new(
+            "there is no water to follow: the volume of the system is not above nothing",
+        ));
+    }
+    let steps = steps_of_a_day(start, &kinds)?;
+    let mut state = first(start, &kinds);
+    let mut days = vec![day(start, &state)];
+    for number in 0..start.days {
+        for step in 0..steps {
+            let load = load_on(start, f64::from(number) + f64::from(step) / f64::from(steps));
+            state = stepped(start, &kinds, load, 1.0 / f64::from(steps), state);
+        }
+        days.push(day(start, &state));
+    }
+    let [tan, nitrite, nitrate, x, y, _, came, left] = state;
+    Ok(Course { days, came, held: tan + nitrite + nitrate + IN_CELLS * (x + y), left })
+}
+
+fn first(start: &Start, kinds: &Kinds) -> State {
+    let cells = |kind: &Kind| if kind.growth > 0.0 { start.there * kind.yields / kind.growth } else { 0.0 };
+    let (x, y) = (cells(&kinds.ammonia), cells(&kinds.nitrite));
+    let nitrate = start.nitrate_of_fill * start.water;
+    [0.0, 0.0, nitrate, x, y, start.alkalinity * start.water, nitrate + IN_CELLS * (x + y), 0.0]
+}
+
+fn day(start: &Start, state: &State) -> Day {
+    Day { tan: state[0] / start.water, nitrite: state[1] / start.water, nitrate: state[2] / start.water }
+}
+
+/// The load from the last of the days that have come.
+fn load_on(start: &Start, day: f64) -> f64 {
+    start.loads.iter().rev().find(|(from, _)| *from <= day).map_or(0.0, |(_, load)| *load)
+}
+
+/// Enough steps for the quickest change: all bacteria that the load can ever keep, with next to nothing to feed on.
+fn steps_of_a_day(start: &Start, kinds: &Kinds) -> Result<u32, Refusal> {
+    let most = start.loads.iter().map(|(_, load)| *load).fold(0.0, f64::max);
+    let quickest = |kind: &Kind| {
+        let kept = start.there.max(most * kind.growth / kind.decay);
+        kept / (start.water * kind.half)
+    };
+    let quickest = quickest(&kinds.ammonia).max(quickest(&kinds.nitrite)) + start.changed / start.water;
+    let steps = (STEPS_IN_ANSWER * quickest).ceil().max(LEAST_STEPS);
+    if steps <= MOST_STEPS {
+        // At most a thousand, so nothing is cut off.
+        return Ok(steps as u32);
+    }
+    Err(Refusal::new(
+        "the filter answers the water within minutes: its bacteria or the feed are very many for so little water",
+    ))
+}
+
+/// One step of the classical method of the fourth order (Runge and Kutta), which keeps sums as exactly as it adds.
+fn stepped(start: &Start, kinds: &Kinds, load: f64, step: f64, state: State) -> State {
+    let ahead = |slope: &State, by: f64| -> State { std::array::from_fn(|i| state[i] + by * slope[i]) };
+    let one = slope(start, kinds, load, &state);
+    let two = slope(start, kinds, load, &ahead(&one, step / 2.0));
+    let three = slope(start, kinds, load, &ahead(&two, step / 2.0));
+    let four = slope(start, kinds, load, &ahead(&three, step));
+    std::array::from_fn(|i| state[i] + step / 6.0 * (one[i] + 2.0 * two[i] + 2.0 * three[i] + four[i]))
+}
+
+/// Change a day of each amount.
+pub(crate) fn slope(start: &Start, kinds: &Kinds, load: f64, state: &State) -> State {
+    let [tan, nitrite, nitrate, x, y, alkalinity, ..] = *state;
+    let (one, two) = (&kinds.ammonia, &kinds.nitrite);
+    let slowed = growth::by_alkalinity(alkalinity / start.water);
+    let turned = |kind: &Kind, food: f64, cells: f64, slowed: f64| {
+        let food = (food / start.water).max(0.0);
+        (kind.growth * slowed * food / (kind.half + food) * cells / kind.yields).min(start.bed)
+    };
+    let (to_nitrite, to_nitrate) = (turned(one, tan, x, slowed), turned(two, nitrite, y, 1.0));
+    let (grown, also) = (to_nitrite * one.yields, to_nitrate * two.yields);
+    let (lost, too) = (one.decay * x, two.decay * y);
+    let share = start.changed / start.water;
+    let into_cells = IN_CELLS * (grown + also - lost - too);
+    let fill = start.changed * start.nitrate_of_fill;
+    [
+        load - to_nitrite - into_cells - share * tan,
+        to_nitrite - to_nitrate - share * nitrite,
+        to_nitrate + fill - share * nitrate,
+        grown - lost,
+        also - too,
+        start.changed * start.alkalinity_of_fill - share * alkalinity - ALKALINITY_OF_NITROGEN * to_nitrite,
+        load + fill,
+        share * (tan + nitrite + nitrate),
+    ]
+}
+
+impl Course {
+    /// The highest total ammonia and the highest nitrite of any day's end, kg/m³.
+    pub fn peaks(&self) -> (f64, f64) {
+        let most = |of: fn(&Day) -> f64| self.days.iter().map(of).fold(0.0, f64::max);
+        (most(|day| day.tan), most(|day| day.nitrite))
+    }
+
+    /// The first day from which both stay under their targets (kg/m³) to the end; none when they do not.
+    pub fn under_from(&self, tan: f64, nitrite: f64) -> Option<usize> {
+        let over = self.days.iter().rposition(|day| day.tan > tan || day.nitrite > nitrite);
+        match over {
+            None => Some(0),
+            Some(last) if last + 1 < self.days.len() => Some(last + 1),
+            Some(_) => None,
+        }
+    }
+}

@@ -1,0 +1,8 @@
+//! Start-up: how the bacteria of a filter grow into what is fed over its water, and what ammonia and nitrite do until then.
+
+pub mod arrival;
+pub mod course;
+pub mod growth;
+
+#[cfg(test)]
+mod tests;
