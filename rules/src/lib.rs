@@ -9,17 +9,19 @@ mod heat;
 mod plumbing;
 mod power;
 mod setting_out;
+mod start_up;
 mod visitors;
 mod water;
 
 use haulout_engine::{CompiledRule, Rule};
 
-/// The rules whose figures look at a hundred places and more of a bed, each along its own ray: milliseconds a pool where
-/// others take microseconds.
+/// The rules whose figures look at a hundred places and more of a bed, each along its own ray, or follow months of a start-up:
+/// milliseconds where others take microseconds.
 static HEAVY: &[&CompiledRule] = &[
     &water::retreat_out_of_sight::RULE,
     &visitors::bed_seen_from_the_position::RULE,
     &visitors::deep_water_seen_through_the_panel::RULE,
+    &start_up::step_within_the_filter::RULE,
 ];
 
 /// Every compiled rule, chapter by chapter.
@@ -140,6 +142,15 @@ pub static RULES: &[&CompiledRule] = &[
     &heat::alarm_outside_the_swing::RULE,
     &heat::fill_does_not_chill::RULE,
     &heat::warm_again_in_time::RULE,
+    &start_up::step_within_the_filter::RULE,
+    &start_up::filter_begins_alive::RULE,
+    &start_up::readings_that_hold_a_step::RULE,
+    &start_up::every_animal_in_a_step::RULE,
+    &start_up::bag_floats_long_enough::RULE,
+    &start_up::waters_mixed_slowly::RULE,
+    &start_up::lime_leached_or_sealed::RULE,
+    &start_up::no_poison_in_the_water::RULE,
+    &start_up::cured_before_the_water::RULE,
 ];
 
 /// The compiled rules, ready for a ruleset.

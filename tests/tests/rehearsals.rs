@@ -14,6 +14,7 @@ const AT_LEAST: &[(&str, usize)] = &[
     ("plumbing", 50),
     ("filtration", 80),
     ("heat", 55),
+    ("start-up", 50),
     ("power", 50),
     ("containment", 50),
     ("visitors", 30),

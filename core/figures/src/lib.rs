@@ -17,6 +17,7 @@ pub mod pool;
 pub mod setting_out;
 pub mod sight;
 mod species;
+pub mod startup;
 mod table;
 mod terms;
 pub mod water;
@@ -235,6 +236,20 @@ pub static CATALOGUE: &[&dyn Catalogued] = &[
     &heat::alarm::TIME_AFTER_ALARM,
     &heat::fill::WATER_AFTER_FILL,
     &heat::fill::WARM_AGAIN,
+    &startup::start::MOVED_IN,
+    &startup::start::BED_TURNS_OVER,
+    &startup::start::STEP_NITROGEN,
+    &startup::step::STEP_TAN,
+    &startup::step::STEP_NITRITE,
+    &startup::step::STEP_READY_EARLY,
+    &startup::step::STEP_READY_LATE,
+    &startup::step::STOCKED,
+    &startup::arrival::ARRIVAL_APART,
+    &startup::arrival::FLOAT_TIME,
+    &startup::arrival::MIXING_TIME,
+    &startup::material::PH_ON_IT,
+    &startup::material::LEACHED,
+    &startup::material::CURED,
     &water::exit::EXIT_FOOT_DEPTH,
     &water::exit::EXIT_TOP_HEIGHT,
     &water::stream::STREAM_FLOW,

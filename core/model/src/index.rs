@@ -57,7 +57,7 @@ pub(crate) struct Index {
     pub(crate) ledges: Names,
     pub(crate) returns: Names,
     pub(crate) intakes: Names,
-    pub(crate) within: [Within; 10],
+    pub(crate) within: [Within; 11],
 }
 
 /// The inner lists, in the order in which [`Index::within`] keeps them.
@@ -73,6 +73,7 @@ pub(crate) enum Inner {
     Returns,
     Intakes,
     Feeds,
+    Materials,
 }
 
 impl Index {
@@ -102,6 +103,7 @@ impl Index {
                 within(circuits, |c| &c.returns),
                 within(circuits, |c| &c.intakes),
                 within(&design.animals, |g| &g.feeds),
+                within(pools, |p| &p.wet_materials),
             ],
         }
     }
@@ -176,6 +178,7 @@ impl Design {
         crate::design::circuit::Intake,
         circuits
     );
+    inner!("a wet material", wet_material, Materials, wet_materials, crate::design::fill::WetMaterial, pools);
     inner!("a feed", feed, Feeds, feeds, crate::design::feed::Feed, animals);
 }
 

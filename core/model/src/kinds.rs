@@ -103,6 +103,7 @@ pub(crate) static SINGLES: &[Single] = &[
     inner!(Exit, "exit", pools, exits, exit),
     inner!(Ledge, "ledge", pools, ledges, ledge),
     inner!(Opening, "opening", pools, openings, opening),
+    inner!(Material, "material", pools, wet_materials, wet_material),
     inner!(Overflow, "overflow", pools, overflows, overflow),
     single!(Stream, "stream", streams),
     single!(Filter, "filter", filters),

@@ -5,6 +5,7 @@ use crate::design::animal::Group;
 use crate::design::circuit::{Circuit, Device, Intake, Run};
 use crate::design::exit::{Exit, Ledge, Opening};
 use crate::design::feed::Feed;
+use crate::design::fill::WetMaterial;
 use crate::design::overflow::Overflow;
 use crate::design::pool::{Pool, Zone};
 use crate::design::returns::Return;
@@ -43,6 +44,11 @@ impl Design {
     /// Every opening with the position of its pool.
     pub fn openings(&self) -> impl Iterator<Item = (usize, &Opening)> {
         self.of_pools(|p| p.openings.items())
+    }
+
+    /// Every wet material with the position of its pool.
+    pub fn wet_materials(&self) -> impl Iterator<Item = (usize, &WetMaterial)> {
+        self.of_pools(|p| p.wet_materials.items())
     }
 
     /// Every overflow with the position of its pool.

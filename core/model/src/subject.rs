@@ -42,6 +42,8 @@ pub enum About {
     Ledge,
     /// Each opening an animal may get into.
     Opening,
+    /// Each material that the water of a pool touches.
+    Material,
     /// Each overflow.
     Overflow,
     /// Each stream or fall.

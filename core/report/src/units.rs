@@ -1,8 +1,11 @@
 //! Which unit a line is printed in: the designer's own for what was stated, the trade's for what was worked.
 
 use haulout_calc::formula::Kind;
-use haulout_quantity::{Dimension, System, Unit, unit_for};
+use haulout_quantity::{Dimension, System, Unit, unit, unit_for};
 use haulout_sheet::{Book, LineId, Made, Roots};
+
+/// What is dissolved stays under this, kg/m³; bodies and gases lie above.
+const LITTLE: f64 = 0.5;
 
 /// US when most of the stated numbers below the lines were written in US units.
 pub(crate) fn system(book: &Book<'_>, lines: &[LineId]) -> System {
@@ -25,11 +28,20 @@ pub(crate) fn system(book: &Book<'_>, lines: &[LineId]) -> System {
 /// The unit a line is printed in.
 pub(crate) fn unit_of(book: &Book<'_>, line: LineId, system: System) -> &'static Unit {
     let usual = || {
-        let unit = unit_for(book.record(line).dimension, system);
+        let record = book.record(line);
+        let unit = dissolved(record.dimension, record.datum.number())
+            .unwrap_or_else(|| unit_for(record.dimension, system));
+        drop(record);
         let apart = matches!(book.record(line).made, Made::Worked(formula) if formula.is_difference());
         if apart { difference(unit) } else { unit }
     };
     own(book, line, system).unwrap_or_else(usual)
+}
+
+/// Concentrations of what is dissolved are read in milligrams a litre; densities of bodies are not.
+fn dissolved(dimension: Dimension, si: Option<f64>) -> Option<&'static Unit> {
+    let little = dimension == Dimension::DENSITY && si.is_some_and(|n| n.abs() < LITTLE);
+    little.then(|| unit("mg/L")).flatten()
 }
 
 /// The unit a line brings along; what is picked among others brings that of the first of them.

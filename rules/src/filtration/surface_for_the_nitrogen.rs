@@ -1,10 +1,9 @@
 //! The surface on which bacteria work in all filters of the water carries the nitrogen of the largest feeding day in the coolest water.
 
 use haulout_engine::{Card, Check, CompiledRule, Consequence, Demand, Example, Expected, Manual, words};
-use haulout_figures::filtration::bed::{SURFACE_PROVIDED, has_a_bed, surface_needed};
+use haulout_figures::filtration::bed::{CAUTIOUS_REMOVAL, SURFACE_PROVIDED, has_a_bed, surface_needed};
 use haulout_figures::filtration::load::answers_for_its_water;
 use haulout_model::{About, Stage, Subject};
-use haulout_quantity::{Basis, Dimension};
 use haulout_sheet::{All, Case, GapKind, Known, Limit, Sheet, Tighter};
 
 pub(crate) static RULE: CompiledRule = CompiledRule {
@@ -41,13 +40,13 @@ static LIMITS: [Limit; 1] = [Limit {
     rule: "surface-for-the-nitrogen",
     name: "removal",
     row: "",
-    what: "nitrogen that a square metre takes out a day at 20 °C",
-    value: 2.3148148148148148e-09,
-    unit: "g/m2/d",
-    dimension: Dimension::MASS_FLUX,
+    what: CAUTIOUS_REMOVAL.what,
+    value: CAUTIOUS_REMOVAL.value,
+    unit: CAUTIOUS_REMOVAL.unit,
+    dimension: CAUTIOUS_REMOVAL.dimension,
     tighter: Tighter::Lower,
-    basis: Basis::CommonPractice,
-    source: "builders of filters for reptiles: 0.2 to 0.6 g/m2/d at 20 to 25 °C; the lower end for water with much organic matter (0.57 is printed for clean fish systems)",
+    basis: CAUTIOUS_REMOVAL.basis,
+    source: CAUTIOUS_REMOVAL.source,
 }];
 
 fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {

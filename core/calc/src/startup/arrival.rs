@@ -1,6 +1,6 @@
 //! Arrivals: how long closed bags float until their water is as warm as the pool's, and how long waters are mixed.
 
-use haulout_quantity::si::{Ratio, ThermodynamicTemperature, Time, Volume};
+use haulout_quantity::si::{Ratio, TemperatureInterval, ThermodynamicTemperature, Time, Volume};
 use haulout_quantity::{Basis, Measure};
 
 use crate::formula::{Formula, FormulaCard, Kind, Refusal};
@@ -51,3 +51,19 @@ pub static MIX: Formula<(Ratio, Ratio), Time> = Formula {
     },
     run: |(bag, pool)| Ok(Time::from_si(7200.0 * (bag.value - pool.value).abs())),
 };
+
+/// How far two waters are apart: temperature of the bag, of the pool.
+pub static APART: Formula<(ThermodynamicTemperature, ThermodynamicTemperature), TemperatureInterval> =
+    Formula {
+        card: &FormulaCard {
+            name: "difference of temperature of two waters",
+            result: "ΔT",
+            text: "max(T_bag - T_pool, T_pool - T_bag)",
+            symbols: &["T_bag", "T_pool"],
+            kind: Kind::Closed,
+            basis: Basis::Published,
+            source: "arithmetic",
+            range: "any temperatures",
+        },
+        run: |(bag, pool)| Ok(TemperatureInterval::from_si((bag.value - pool.value).abs())),
+    };

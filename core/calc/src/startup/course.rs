@@ -12,6 +12,8 @@ const ALKALINITY_OF_NITROGEN: f64 = 7.145;
 const LEAST_STEPS: f64 = 16.0;
 /// Steps of a day at the most; a water that needs more is too small for its filter to be reckoned with here.
 const MOST_STEPS: f64 = 1024.0;
+/// Days followed at the most.
+const MOST_DAYS: u32 = 1_000;
 /// Steps within the quickest answer of the water to its filter.
 const STEPS_IN_ANSWER: f64 = 3.0;
 
@@ -80,6 +82,12 @@ pub fn follow(start: &Start, pace: Pace) -> Result<Course, Refusal> {
         return Err(Refusal::new(
             "there is no water to follow: the volume of the system is not above nothing",
         ));
+    }
+    if start.days > MOST_DAYS {
+        return Err(Refusal::new(format!(
+            "a start-up is followed over {MOST_DAYS} days at the most, and this one asks for {}",
+            start.days
+        )));
     }
     let steps = steps_of_a_day(start, &kinds)?;
     let mut state = first(start, &kinds);
@@ -173,13 +181,13 @@ impl Course {
         (most(|day| day.tan), most(|day| day.nitrite))
     }
 
-    /// The first day from which both stay under their targets (kg/m³) to the end; none when they do not.
-    pub fn under_from(&self, tan: f64, nitrite: f64) -> Option<usize> {
+    /// The first day at or after `from` from which both stay at or under their targets (kg/m³) to the end; none when they do not.
+    pub fn under_from(&self, from: usize, tan: f64, nitrite: f64) -> Option<usize> {
         let over = self.days.iter().rposition(|day| day.tan > tan || day.nitrite > nitrite);
         match over {
-            None => Some(0),
-            Some(last) if last + 1 < self.days.len() => Some(last + 1),
-            Some(_) => None,
+            Some(last) if last + 1 == self.days.len() => None,
+            Some(last) => Some(from.max(last + 1)),
+            None => Some(from),
         }
     }
 }

@@ -125,14 +125,14 @@ fn a_filter_started_from_little_takes_weeks_and_moved_media_days() {
     // FAO 589, chapter 5, as summed up in Italian: three to five weeks. From a thousandth of what 0.66 mg/L a day asks for, the
     // slow set takes just over six weeks and none less than three; the printed span lies within the band.
     let start = Start { loads: vec![(0.0, 0.00589)], there: 0.000_006, ..hard() };
-    let of = |pace| follow(&start, pace).expect("within the range").under_from(0.0005, 0.0005);
+    let of = |pace| follow(&start, pace).expect("within the range").under_from(0, 0.0005, 0.0005);
     let (low, middle, high) = (of(Pace::Low), of(Pace::Middle), of(Pace::High));
     assert!(low.is_some_and(|day| (35..=49).contains(&day)), "{low:?}");
     assert!(middle.is_some_and(|day| (21..=35).contains(&day)), "{middle:?}");
     assert!(high < middle && high.is_some_and(|day| day >= 14), "{high:?}");
     // At 0.5 mg/L, half of the half-saturation, bacteria work at a third: media for three times the load keep it from the start.
     let moved = Start { there: 0.018, ..start.clone() };
-    let day = follow(&moved, Pace::Middle).expect("within the range").under_from(0.0005, 0.0005);
+    let day = follow(&moved, Pace::Middle).expect("within the range").under_from(0, 0.0005, 0.0005);
     assert!(day.is_some_and(|day| day <= 3), "{day:?}");
 }
 
@@ -141,6 +141,7 @@ fn nothing_and_too_much_are_refused_with_a_sentence() {
     for start in [
         Start { water: 0.0, ..bare() },
         Start { water: f64::NAN, ..bare() },
+        Start { days: 1_001, ..bare() },
         Start { temperature: 275.0, ..bare() },
         Start { loads: vec![(0.0, 50.0)], ..bare() },
     ] {

@@ -5,7 +5,7 @@ use haulout_calc::formula::{Formula, FormulaCard, Kind};
 use haulout_model::filter::{Filter, Layer};
 use haulout_model::{About, Subject};
 use haulout_quantity::si::{Area, MassFlux, Ratio};
-use haulout_quantity::{Basis, Measure};
+use haulout_quantity::{Basis, Dimension, Measure};
 use haulout_register::Value;
 use haulout_sheet::{All, Figure, FigureCard, Known, Limit, Line, LineId, Many, Sheet};
 
@@ -17,12 +17,22 @@ use crate::terms;
 const PLANTED: u16 = 0;
 const LAST_WITH_A_BED: u16 = 4;
 
-static WORKING_SHARE: Value = Value::number(
+pub(crate) static WORKING_SHARE: Value = Value::number(
     "share of a gravel bed's surface that works",
     0.2,
     Basis::CommonPractice,
     "builders of gravel filters: 10 to 30 % of the clean surface is wetted, fed with oxygen and not clogged",
 );
+
+/// Nitrogen that a square metre takes out a day at 20 °C, cautiously.
+pub static CAUTIOUS_REMOVAL: Value = Value {
+    what: "nitrogen that a square metre takes out a day at 20 °C",
+    value: 2.3148148148148148e-09,
+    unit: "g/m2/d",
+    dimension: Dimension::MASS_FLUX,
+    basis: Basis::CommonPractice,
+    source: "builders of filters for reptiles: 0.2 to 0.6 g/m2/d at 20 to 25 °C; the lower end for water with much organic matter (0.57 is printed for clean fish systems)",
+};
 
 static BELIEVED_SHARE: Value = Value::number(
     "largest share of a surface that is believed to work",

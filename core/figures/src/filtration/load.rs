@@ -5,7 +5,7 @@ use haulout_calc::formula::{Formula, FormulaCard, Kind};
 use haulout_model::{About, Subject};
 use haulout_quantity::Basis;
 use haulout_quantity::si::{MassRate, Ratio};
-use haulout_sheet::{All, Figure, FigureCard, Known, Limit, Line, Many, Sheet};
+use haulout_sheet::{All, Figure, FigureCard, Gap, Known, Limit, Line, Many, Sheet};
 
 use super::{feed, joined::JOINED};
 use crate::terms;
@@ -65,6 +65,21 @@ fn summed(sheet: Sheet<'_>, at: Subject, each: &'static Figure<Line<MassRate>>) 
     let joined = JOINED.of(sheet, at)?;
     let lines: Vec<Known<Line<MassRate>>> = joined.feeds.iter().map(|feed| each.of(sheet, *feed)).collect();
     sheet.fold(&RATES, &lines.all()?)
+}
+
+/// Nitrogen fed to a group, the week's mean.
+///
+/// # Errors
+/// A gap where its feeds or what they hold are not stated.
+pub(crate) fn nitrogen_of_group(sheet: Sheet<'_>, group: Subject) -> Known<Line<MassRate>> {
+    let design = sheet.design();
+    if let Some(missing) = design.animals.items()[group.index()].feeds.missing() {
+        return Err(Gap::from(missing).into());
+    }
+    let own = design.feeds().enumerate().filter(|(_, (of, _))| *of == group.index());
+    let each = own.map(|(at, _)| FEED_NITROGEN.of(sheet, Subject::nth(About::Feed, at)));
+    let each: Vec<Known<Line<MassRate>>> = each.collect();
+    sheet.fold(&RATES, &each.all()?)
 }
 
 /// Nitrogen fed over the water of a pool, the week's mean.

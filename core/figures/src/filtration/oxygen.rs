@@ -13,7 +13,7 @@ use super::load::NITROGEN_PEAK;
 use super::{filter, gravel, water_of};
 use crate::pool::water::WARMEST;
 
-static LEAST_OXYGEN: Value = Value {
+pub(crate) static LEAST_OXYGEN: Value = Value {
     what: "least oxygen that a filter works at",
     value: 0.002,
     unit: "mg/L",

@@ -59,7 +59,12 @@ pub static RENEWED: Figure<Line<VolumeRate>> = Figure {
     },
 };
 
-fn brought(sheet: Sheet<'_>, at: Subject, what: fn(&Fill) -> &Number<MassDensity>) -> Known<Line<MassRate>> {
+/// What the fills of a water bring in of something.
+pub(crate) fn brought(
+    sheet: Sheet<'_>,
+    at: Subject,
+    what: fn(&Fill) -> &Number<MassDensity>,
+) -> Known<Line<MassRate>> {
     let each = renewed(sheet, at)?.into_iter().map(|fill| {
         let lines = (fill.renewal.on(sheet), what(fill).on(sheet)).all()?;
         sheet.work(&formulas::BROUGHT_IN, lines)

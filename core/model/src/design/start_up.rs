@@ -5,7 +5,9 @@ use crate::compound::{Link, List};
 use crate::field::{Number, Text};
 use crate::reader::Reader;
 use haulout_quantity::Dimension;
-use haulout_quantity::si::{MassDensity, Ratio, ReciprocalLength, ThermodynamicTemperature, Volume};
+use haulout_quantity::si::{
+    MassDensity, MassRate, Ratio, ReciprocalLength, ThermodynamicTemperature, Time, Volume,
+};
 
 static START_UP_TARGET_TAN: FieldCard = FieldCard::quantity(
     "total ammonia not to be passed",
@@ -16,6 +18,13 @@ static START_UP_TARGET_TAN: FieldCard = FieldCard::quantity(
 );
 static START_UP_TARGET_NITRITE: FieldCard =
     FieldCard::quantity("nitrite not to be passed", Dimension::DENSITY, Role::Decision, (0.0, 0.01), 5e-05);
+static START_UP_DOSED: FieldCard = FieldCard::quantity(
+    "ammonia dosed before the first animals, as nitrogen",
+    Dimension::MASS_FLOW,
+    Role::Decision,
+    (0.0, 1.15740740741e-06),
+    1.15740740741e-09,
+);
 static MOVED_MEDIA_VOLUME: FieldCard =
     FieldCard::quantity("volume of the moved media", Dimension::VOLUME, Role::Decision, (0.0, 20.0), 0.01);
 static MOVED_MEDIA_SPECIFIC_AREA: FieldCard = FieldCard::quantity(
@@ -43,6 +52,15 @@ static ARRIVAL_TEMPERATURE: FieldCard = FieldCard::quantity(
 static ARRIVAL_PH: FieldCard = FieldCard::plain("pH of the transport water", Role::Reading, (4.0, 10.0), 0.1);
 static ARRIVAL_VOLUME: FieldCard =
     FieldCard::quantity("volume of the transport water", Dimension::VOLUME, Role::Reading, (0.0, 5.0), 0.001);
+static ARRIVAL_FLOATS: FieldCard =
+    FieldCard::quantity("time it floats closed", Dimension::TIME, Role::Decision, (0.0, 14400.0), 60.0);
+static ARRIVAL_MIXED: FieldCard = FieldCard::quantity(
+    "time over which waters are mixed",
+    Dimension::TIME,
+    Role::Decision,
+    (0.0, 86400.0),
+    300.0,
+);
 
 /// How the water is brought to life and the animals come in.
 #[derive(Debug, Clone)]
@@ -57,6 +75,8 @@ pub struct StartUp {
     pub target_tan: Number<MassDensity>,
     /// Nitrite nitrogen (NO2-N) at which the next step waits.
     pub target_nitrite: Number<MassDensity>,
+    /// Ammonia dosed each day, as nitrogen, from the first day until the first animals come, to feed the bacteria.
+    pub dosed: Number<MassRate>,
 }
 
 /// Mature media moved in.
@@ -102,8 +122,12 @@ pub struct Arrival {
     pub temperature: Number<ThermodynamicTemperature>,
     /// As it arrives.
     pub ph: Number<Ratio>,
-    /// What comes with them.
+    /// In one bag or tub.
     pub volume: Number<Volume>,
+    /// How long it is to float in the pool before it is opened.
+    pub floats: Number<Time>,
+    /// How long pool water is to be given to it, little by little, before the animals are let go.
+    pub mixed: Number<Time>,
 }
 
 impl StartUp {
@@ -114,6 +138,7 @@ impl StartUp {
             arrivals: r.list("arrivals", "arrivals", Arrival::read),
             target_tan: r.number("target-tan", &START_UP_TARGET_TAN),
             target_nitrite: r.number("target-nitrite", &START_UP_TARGET_NITRITE),
+            dosed: r.number("dosed", &START_UP_DOSED),
         }
     }
 }
@@ -151,6 +176,8 @@ impl Arrival {
             temperature: r.number("temperature", &ARRIVAL_TEMPERATURE),
             ph: r.number("ph", &ARRIVAL_PH),
             volume: r.number("volume", &ARRIVAL_VOLUME),
+            floats: r.number("floats", &ARRIVAL_FLOATS),
+            mixed: r.number("mixed", &ARRIVAL_MIXED),
         }
     }
 }
