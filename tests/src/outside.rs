@@ -11,6 +11,7 @@ mod geometry;
 mod heat;
 mod hydraulics;
 mod levels;
+mod startup;
 mod units;
 mod water;
 mod weirs;
@@ -86,6 +87,7 @@ pub fn rows() -> Vec<(&'static str, &'static [Row])> {
         ("electricity", electricity::ROWS),
         ("filtration", filtration::ROWS),
         ("heat", heat::ROWS),
+        ("start-up", startup::ROWS),
         ("units", units::ROWS),
         ("weirs, streams and levels", weirs::ROWS),
     ]

@@ -113,6 +113,24 @@ const TESTED: &[(&str, &str, &str)] = &[
     ("length of a line", "tests/tests/wet_by_hand.rs", "fn the_stream_and_its_film"),
     ("level over the lowest bed", "tests/tests/wet_by_hand.rs", "fn drawn_down"),
     ("the outline is simple", "core/calc/tests/geometry_hostile.rs", "fn crossing_sides_are_named"),
+    ("beginning of a start-up", "tests/tests/startup_by_hand.rs", "fn at_the_end_little_is_left"),
+    ("courses of a start-up", "core/calc/src/startup/tests.rs", "fn a_library_integrates_the_same"),
+    (
+        "highest total ammonia after a step",
+        "core/calc/src/startup/tests.rs",
+        "fn a_step_is_read_until_the_next",
+    ),
+    ("highest nitrite after a step", "core/calc/src/startup/tests.rs", "fn a_step_is_read_until_the_next"),
+    (
+        "day from which a step is carried, fastest growth",
+        "core/calc/src/startup/tests.rs",
+        "fn the_days_are_a_band",
+    ),
+    (
+        "day from which a step is carried, slowest growth",
+        "core/calc/src/startup/tests.rs",
+        "fn the_days_are_a_band",
+    ),
     ("plan area of a filter", "tests/tests/filtration_by_hand.rs", "fn up_flow_of_the_wetland"),
 ];
 

@@ -68,7 +68,7 @@ static EXAMPLES: &[Example] = &[
         place: words("/pools/0/wet-materials/0/cured"),
     },
     Example {
-        shows: words("six days and a half"),
+        shows: words("a little under a week"),
         design: words(include_str!("examples/cured_just_short.json")),
         subject: words("material:wall"),
         expected: Expected::Short,

@@ -117,10 +117,13 @@ pub static HIGHEST_NITRITE: Formula<(Arc<Courses>, Ratio), MassDensity> = Formul
 };
 
 /// What the day is asked for: the start-up, the day of the step, both targets.
-type Asked = (Arc<Start>, Ratio, MassDensity, MassDensity);
+pub type Asked = (Arc<Start>, Ratio, MassDensity, MassDensity);
+
+/// A formula of the day from which a step is carried.
+pub type ReadyFormula = Formula<Asked, Time>;
 
 /// The day from which both stay under their targets with this step and none after it, slowest of the three courses.
-pub static READY_LATE: Formula<Asked, Time> = Formula {
+pub static READY_LATE: ReadyFormula = Formula {
     card: &construction(
         "day from which a step is carried, slowest growth",
         "t",
@@ -131,7 +134,7 @@ pub static READY_LATE: Formula<Asked, Time> = Formula {
 };
 
 /// The same, fastest of the three.
-pub static READY_EARLY: Formula<Asked, Time> = Formula {
+pub static READY_EARLY: ReadyFormula = Formula {
     card: &construction(
         "day from which a step is carried, fastest growth",
         "t",

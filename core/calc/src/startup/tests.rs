@@ -1,5 +1,11 @@
 //! The course against laws and against a second way to integrate it; growth against what is printed.
 
+use std::sync::Arc;
+
+use haulout_quantity::Measure;
+use haulout_quantity::si::{MassDensity, Ratio};
+
+use super::band::{COURSES, HIGHEST_NITRITE, HIGHEST_TAN, READY_EARLY, READY_LATE, loads};
 use super::course::{Course, Start, follow, slope};
 use super::growth::{IN_CELLS, Pace, at, at_20};
 
@@ -14,7 +20,7 @@ fn bare() -> Start {
         nitrate_of_fill: 0.002,
         changed: 0.3,
         loads: vec![(14.0, 0.00589)],
-        there: 0.000_006,
+        there: BARE,
         bed: 0.030,
         days: 120,
     }
@@ -26,7 +32,7 @@ fn hard() -> Start {
 }
 
 fn grown() -> Start {
-    Start { there: 0.006, ..bare() }
+    Start { there: GROWN, ..bare() }
 }
 
 #[test]
@@ -118,6 +124,91 @@ fn a_second_way_to_integrate_agrees() {
             }
         }
     }
+}
+
+const BARE: f64 = 0.000_006;
+const GROWN: f64 = 0.006;
+
+/// Total ammonia, nitrite and nitrate on a day, kg/m3: scipy 1.17.1, solve_ivp(method='Radau', rtol=1e-10, atol=1e-16) on the same
+/// equations written again in Python, the day on which feeding begins being the end of one call and the start of the next.
+const BY_A_LIBRARY: &[(Pace, f64, usize, [f64; 3])] = &[
+    (Pace::Low, BARE, 20, [3.592866e-03, 2.105701e-06, 2.000004e-03]),
+    (Pace::Low, BARE, 30, [8.117862e-03, 6.533300e-05, 2.000163e-03]),
+    (Pace::Low, BARE, 60, [1.900762e-04, 1.747847e-04, 1.681956e-02]),
+    (Pace::Low, GROWN, 20, [1.981539e-03, 4.490800e-04, 3.138761e-03]),
+    (Pace::Low, GROWN, 30, [4.439053e-04, 9.792498e-05, 9.495153e-03]),
+    (Pace::Low, GROWN, 60, [1.663939e-04, 3.570439e-05, 1.704010e-02]),
+    (Pace::Middle, BARE, 20, [3.590169e-03, 4.768460e-06, 2.000004e-03]),
+    (Pace::Middle, BARE, 30, [5.807517e-03, 2.342154e-03, 2.001063e-03]),
+    (Pace::Middle, BARE, 60, [7.541583e-05, 4.777532e-05, 1.722229e-02]),
+    (Pace::Middle, GROWN, 20, [8.187302e-04, 1.370112e-03, 3.369355e-03]),
+    (Pace::Middle, GROWN, 30, [1.290570e-04, 9.063729e-05, 9.859192e-03]),
+    (Pace::Middle, GROWN, 60, [7.625928e-05, 5.273628e-05, 1.724950e-02]),
+    (Pace::High, BARE, 20, [3.589250e-03, 5.677543e-06, 2.000001e-03]),
+    (Pace::High, BARE, 30, [8.885619e-05, 7.996313e-03, 2.003713e-03]),
+    (Pace::High, BARE, 60, [8.821732e-05, 5.395870e-05, 1.727466e-02]),
+    (Pace::High, GROWN, 20, [6.132187e-04, 2.018761e-03, 2.926451e-03]),
+    (Pace::High, GROWN, 30, [1.132074e-04, 7.438523e-05, 9.918052e-03]),
+    (Pace::High, GROWN, 60, [8.923192e-05, 5.990412e-05, 1.727747e-02]),
+];
+
+#[test]
+fn a_library_integrates_the_same() {
+    for (pace, there, day, wanted) in BY_A_LIBRARY {
+        let course = follow(&Start { there: *there, ..bare() }, *pace).expect("within the range");
+        let got = course.days[*day];
+        // What is next to nothing is compared with the load of a day.
+        for (got, wanted) in [got.tan, got.nitrite, got.nitrate].into_iter().zip(wanted) {
+            let apart = (got - wanted).abs();
+            assert!(apart <= 5e-3 * wanted.max(1e-5), "{pace:?} {there} day {day}: {got} {wanted}");
+        }
+    }
+}
+
+/// The band read by its formulas on a start that cannot grow: what is fed stands in the water.
+#[test]
+fn a_step_is_read_until_the_next() {
+    let fed = loads(&[(10.0, 0.004), (4.0, 0.002)], 0.001);
+    assert_eq!(fed, [(0.0, 0.001), (4.0, 0.002), (10.0, 0.006)]);
+    assert_eq!(loads(&[(0.0, 0.004), (0.0, 0.002)], 0.001), [(0.0, 0.006)]);
+    let start = Start { there: 0.0, changed: 0.0, loads: fed, days: 20, ..bare() };
+    let courses = COURSES.work((Arc::new(start),)).expect("within the range");
+    let highest = |day: f64| {
+        let tan = HIGHEST_TAN.work((Arc::clone(&courses), Ratio::from_si(day))).expect("it is read");
+        tan.value * 8.9
+    };
+    // 4 days of 1 g, 6 of 2 g, 10 of 6 g.
+    assert!((highest(0.0) - 0.004).abs() < 1e-12, "{}", highest(0.0));
+    assert!((highest(4.0) - 0.016).abs() < 1e-12, "{}", highest(4.0));
+    assert!((highest(10.0) - 0.076).abs() < 1e-12, "{}", highest(10.0));
+    let nitrite = HIGHEST_NITRITE.work((courses, Ratio::from_si(10.0))).expect("it is read");
+    assert_eq!(nitrite.value, 0.0);
+}
+
+/// Days by the same library as above: with no target but for ammonia, the day's end at which it last stood over 1 mg/L.
+#[test]
+fn the_days_are_a_band() {
+    let asked = |there| {
+        let start = Arc::new(Start { there, ..hard() });
+        let (day, target) = (Ratio::from_si(14.0), MassDensity::from_si(0.001));
+        (start, day, target, MassDensity::from_si(1.0))
+    };
+    let days = |of: &super::band::ReadyFormula, there| {
+        of.work(asked(there)).expect("carried in the end").value / 86_400.0
+    };
+    let (early, late) = (days(&READY_EARLY, BARE), days(&READY_LATE, BARE));
+    let alone = |pace| {
+        let course = follow(&Start { there: BARE, ..hard() }, pace).expect("within the range");
+        let over = course.days.iter().rposition(|day| day.tan > 0.001).expect("it is over");
+        over as f64 + 1.0
+    };
+    assert_eq!(early, alone(Pace::High));
+    assert_eq!(late, alone(Pace::Low));
+    let barren = Start { there: 0.0, ..hard() };
+    let (day, tan) = (Ratio::from_si(14.0), MassDensity::from_si(0.001));
+    let refusal =
+        READY_LATE.work((Arc::new(barren), day, tan, tan)).expect_err("nothing grows out of nothing");
+    assert!(refusal.why.contains("90 days"), "{}", refusal.why);
 }
 
 #[test]

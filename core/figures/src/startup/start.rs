@@ -8,10 +8,10 @@ use haulout_calc::startup::band::{DAYS_AFTER, OXYGEN_IN_BED, STEP_LOAD, TURNED_O
 use haulout_calc::startup::course::Start;
 use haulout_model::start_up::MovedMedia;
 use haulout_model::{About, Subject};
+use haulout_quantity::Basis;
 use haulout_quantity::si::{
     MassDensity, MassFlux, MassRate, Ratio, ThermodynamicTemperature, Volume, VolumeRate,
 };
-use haulout_quantity::{Basis, Dimension};
 use haulout_register::Value;
 use haulout_sheet::{
     All, Assembly, Datum, Entry, Figure, FigureCard, Gap, GapKind, Known, Line, LineId, Many, Sheet,
@@ -36,17 +36,6 @@ static BY_THEMSELVES: Value = Value::number(
 );
 
 static ALL_OF_THEM: Value = Value::number("share alive", 1.0, Basis::Published, "definition");
-
-static NOTHING_DOSED: Value = Value {
-    what: "ammonia dosed",
-    value: 0.0,
-    unit: "g/d",
-    dimension: Dimension::MASS_FLOW,
-    basis: Basis::Published,
-    source: "nothing is dosed unless the design says so",
-};
-
-static NOTHING_MOVED: Value = Value { what: "nitrogen that moved media turn over", ..NOTHING_DOSED };
 
 const fn card(id: &'static str, title: &'static str, unit: &'static str) -> FigureCard {
     FigureCard { id, title, about: About::Pool, axes: &[], unit, us_unit: unit, resolution: None }
@@ -89,8 +78,7 @@ pub static MOVED_IN: Figure<Line<MassRate>> = Figure {
     work: |sheet, at| {
         let each: Vec<Known<Line<MassRate>>> =
             moved(sheet, at)?.into_iter().map(|media| of_media(sheet, at, media)).collect();
-        let each = each.all()?;
-        if each.is_empty() { Ok(sheet.register(&NOTHING_MOVED, None)) } else { sheet.fold(&RATES, &each) }
+        sheet.fold(&RATES, &each.all()?)
     },
 };
 
@@ -210,7 +198,7 @@ pub static START: Figure<Line<Arc<Start>>> = Figure {
 
 fn dosed(sheet: Sheet<'_>) -> Known<Line<MassRate>> {
     let dosed = &sheet.design().start_up.dosed;
-    if dosed.is_given() { dosed.on(sheet) } else { Ok(sheet.register(&NOTHING_DOSED, None)) }
+    if dosed.is_given() { dosed.on(sheet) } else { sheet.fold(&RATES, &[]) }
 }
 
 /// Day and feed of each step over the water, one after the other.

@@ -3,8 +3,9 @@
 use std::sync::Arc;
 
 use haulout_calc::formula::{Formula, FormulaCard, Kind, Refusal};
-use haulout_calc::startup::band::{Courses, HIGHEST_NITRITE, HIGHEST_TAN, READY_EARLY, READY_LATE};
-use haulout_calc::startup::course::Start;
+use haulout_calc::startup::band::{
+    Courses, HIGHEST_NITRITE, HIGHEST_TAN, READY_EARLY, READY_LATE, ReadyFormula,
+};
 use haulout_model::{About, Subject};
 use haulout_quantity::Basis;
 use haulout_quantity::si::{MassDensity, Ratio, Time};
@@ -68,9 +69,7 @@ pub static STEP_NITRITE: Figure<Line<MassDensity>> = Figure {
     work: |sheet, at| highest(sheet, at, &HIGHEST_NITRITE),
 };
 
-type Ready = Formula<(Arc<Start>, Ratio, MassDensity, MassDensity), Time>;
-
-fn ready(sheet: Sheet<'_>, at: Subject, read: &'static Ready) -> Known<Line<Time>> {
+fn ready(sheet: Sheet<'_>, at: Subject, read: &'static ReadyFormula) -> Known<Line<Time>> {
     let start_up = &sheet.design().start_up;
     let own = (step(sheet, at).day.on(sheet), target_tan(sheet), start_up.target_nitrite.on(sheet)).all();
     let each = waters(sheet, at)?.into_iter().map(|water| {
