@@ -50,7 +50,7 @@ fn a_tub_of_twenty_litres_afloat() {
 fn a_bare_filter_in_its_first_week() {
     use haulout_figures::startup::step::STEP_TAN;
     let got = figure(DRAFT, &STEP_TAN, About::Stocking, 0) * 1000.0;
-    assert!(got <= 2.77 && got >= 0.9 * 2.77, "{got} mg/L");
+    assert!((0.9 * 2.77..=2.77).contains(&got), "{got} mg/L");
 }
 
 /// With media in full work the water at rest holds what Monod says the fed bacteria leave: half-saturation × decay / (growth - decay). The
@@ -70,6 +70,6 @@ fn at_the_end_little_is_left() {
     };
     let courses = thing.downcast::<haulout_calc::startup::band::Courses>().expect("it is a course");
     let last = courses.of[0].days.last().expect("it has days").tan * 1000.0;
-    assert!(last >= 0.091 && last <= 2.5 * 0.091, "{last} mg/L");
+    assert!((0.091..=2.5 * 0.091).contains(&last), "{last} mg/L");
     assert_eq!(courses.of[0].days.len(), 70 + 90 + 1);
 }
