@@ -50,14 +50,14 @@ pub(crate) enum Job {
     Sheet {
         /// The design.
         path: PathBuf,
-        /// Only this figure.
+        /// Only this figure; `course` is the start-up of the water over the days.
         figure: Option<String>,
         /// Only this subject, such as pool:main.
         #[arg(long)]
         subject: Option<String>,
         /// How the figures are printed.
-        #[arg(long = "as", value_enum, default_value_t = Form::Terminal)]
-        form: Form,
+        #[arg(long = "as", value_enum, default_value_t = SheetForm::Terminal)]
+        form: SheetForm,
         /// A house annex (a folder with annex.json and .rhai files); may be given several times.
         #[arg(long, value_name = "DIR")]
         annex: Vec<PathBuf>,
@@ -146,6 +146,17 @@ pub(crate) enum Form {
     Terminal,
     /// For a program.
     Json,
+}
+
+/// How figures are printed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub(crate) enum SheetForm {
+    /// For a person.
+    Terminal,
+    /// For a program.
+    Json,
+    /// The course of the start-up as a chart.
+    Svg,
 }
 
 /// How a review is printed.

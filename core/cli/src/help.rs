@@ -29,6 +29,8 @@ Examples:
       everything the design amounts to
   haulout sheet pool.json net-volume --subject pool:main
       one number of one pool, with its working
+  haulout sheet pool.json course --as svg > start-up.svg
+      ammonia, nitrite and nitrate over the days of the start-up, as a chart
 
 Exit status: 0 the figures are printed; 2 the design could not be read, or there is no such figure or subject.";
 

@@ -4,12 +4,15 @@ use std::path::{Path, PathBuf};
 
 use haulout_document::Schema;
 use haulout_engine::Ruleset;
+use haulout_figures::startup::course::COURSE;
+use haulout_report::course::{Water, course_json, course_page, waters};
+use haulout_report::drawing::course::chart;
 use haulout_report::page::problem_page;
 use haulout_report::{Figured, annexed_page, figured, json};
 use haulout_sheet::Book;
 
 use crate::annex;
-use crate::args::Form;
+use crate::args::SheetForm;
 use crate::document::Document;
 use crate::files::read;
 use crate::lookalike::looks_like;
@@ -21,9 +24,19 @@ pub(crate) fn sheet(
     figure: Option<&str>,
     subject: Option<&str>,
     annexes: &[PathBuf],
-    form: Form,
+    form: SheetForm,
 ) -> Outcome {
-    if let Some(wrong) = figure.filter(|id| haulout_figures::CATALOGUE.iter().all(|f| f.card().id != *id)) {
+    let course = figure == Some(COURSE.card.id);
+    if form == SheetForm::Svg && !course {
+        return Outcome::impossible(format!(
+            "only the start-up is drawn as a chart: haulout sheet {} {} --as svg",
+            path.display(),
+            COURSE.card.id
+        ));
+    }
+    if let Some(wrong) =
+        figure.filter(|id| !course && haulout_figures::CATALOGUE.iter().all(|f| f.card().id != *id))
+    {
         let near = haulout_script::nearest(wrong, haulout_figures::CATALOGUE.iter().map(|f| f.card().id));
         return Outcome::impossible(format!(
             "there is no figure \"{wrong}\"{near}; without one, sheet shows all there are"
@@ -46,7 +59,7 @@ fn of_document(
     bytes: &[u8],
     (schema, ruleset): (&Schema, &Ruleset),
     (figure, subject): (Option<&str>, Option<&str>),
-    form: Form,
+    form: SheetForm,
 ) -> Outcome {
     let document = Document::of(bytes, schema);
     let Some((tree, design)) = document.sound() else {
@@ -55,6 +68,9 @@ fn of_document(
         return Outcome::impossible(page.trim_end());
     };
     let book = Book::new(design, &ruleset.limits, &[]);
+    if figure == Some(COURSE.card.id) {
+        return of_course(name, waters(&book, tree), subject, ruleset, form);
+    }
     let wanted = |id: &str, key: &str| figure.is_none_or(|f| f == id) && subject.is_none_or(|s| s == key);
     let figures = figured(&book, tree, haulout_figures::CATALOGUE, &wanted);
     if figures.is_empty() {
@@ -62,12 +78,58 @@ fn of_document(
         return Outcome::impossible(format!("{name}: {}", nothing(&all, subject)));
     }
     Outcome::of(match form {
-        Form::Json => printed(&with_annexes(json::sheet(&figures), ruleset)),
-        Form::Terminal => {
+        SheetForm::Json => printed(&with_annexes(json::sheet(&figures), ruleset)),
+        SheetForm::Terminal | SheetForm::Svg => {
             annexed_page(ruleset, layout().width)
                 + haulout_report::sheet_page(&figures, layout().width).as_str()
         }
     })
+}
+
+/// The start-up of the waters of a design; one chart shows one water.
+fn of_course(
+    name: &str,
+    mut waters: Vec<Water>,
+    subject: Option<&str>,
+    ruleset: &Ruleset,
+    form: SheetForm,
+) -> Outcome {
+    if waters.is_empty() {
+        return Outcome::impossible(format!(
+            "{name}: no stocking step brings animals to a water of this design"
+        ));
+    }
+    if let Some(wrong) = subject.filter(|key| waters.iter().all(|water| water.key != *key)) {
+        let keys: Vec<&str> = waters.iter().map(|water| water.key.as_str()).collect();
+        return Outcome::impossible(format!(
+            "{name}: no start-up is told for \"{wrong}\"; a water goes by its first pool, here {}",
+            keys.join(", ")
+        ));
+    }
+    waters.retain(|water| subject.is_none_or(|key| water.key == key));
+    match form {
+        SheetForm::Json => Outcome::of(printed(&with_annexes(course_json(&waters), ruleset))),
+        SheetForm::Terminal => {
+            Outcome::of(annexed_page(ruleset, layout().width) + course_page(&waters).as_str())
+        }
+        SheetForm::Svg => charted(name, &waters),
+    }
+}
+
+fn charted(name: &str, waters: &[Water]) -> Outcome {
+    let Some((drawn, started)) =
+        waters.iter().find_map(|water| water.course.as_ref().ok().map(|c| (water, c)))
+    else {
+        return Outcome::impossible(format!("{name}: {}", course_page(waters).trim_end()));
+    };
+    let others: Vec<&str> =
+        waters.iter().filter(|water| water.key != drawn.key).map(|water| water.key.as_str()).collect();
+    let remarks = if others.is_empty() {
+        String::new()
+    } else {
+        format!("{name}: drawn for {}; --subject draws {}\n", drawn.key, others.join(", "))
+    };
+    Outcome { remarks, ..Outcome::of(chart(started)) }
 }
 
 /// Why nothing came out, and what there is instead.

@@ -4,7 +4,7 @@ use haulout_document::Tree;
 use haulout_quantity::{System, Unit, print, unit, unit_for};
 use haulout_sheet::{Book, Case, Catalogued};
 
-use crate::place::{Place, places_of, places_of_gap};
+use crate::place::{Place, places_of};
 use crate::told::ToldGap;
 use crate::units::system;
 use crate::working::{DIGITS, Shown, working};
@@ -91,12 +91,7 @@ fn one(
             told.places = places_of(tree, book, &[line]);
         }
         Err(gaps) => {
-            let one = |g: &haulout_sheet::Gap| ToldGap {
-                kind: g.kind.name(),
-                what: g.what.to_string(),
-                places: places_of_gap(tree, book, g),
-            };
-            told.gaps = gaps.0.iter().map(one).collect();
+            told.gaps = gaps.0.iter().map(|gap| ToldGap::of(gap, tree, book)).collect();
         }
     }
     told

@@ -11,7 +11,7 @@ use crate::figured::Figured;
 use crate::numbers::rounded;
 use crate::place::Place;
 use crate::source::Written;
-use crate::told::{Numbers, Told};
+use crate::told::{Numbers, Told, ToldGap};
 
 /// One design of a review.
 pub struct Reviewed<'r> {
@@ -109,6 +109,12 @@ fn place(place: &Place) -> Value {
     value
 }
 
+pub(crate) fn gap(gap: &ToldGap) -> Value {
+    json!({
+        "kind": gap.kind, "what": gap.what, "places": gap.places.iter().map(place).collect::<Vec<_>>(),
+    })
+}
+
 fn answer(ruleset: &Ruleset, told: &Told) -> Value {
     let card = &ruleset.rules[told.rule].card;
     let numbers = told.numbers.as_ref();
@@ -135,9 +141,7 @@ fn answer(ruleset: &Ruleset, told: &Told) -> Value {
             "kind": r.kind, "what": r.what, "value": r.value, "basis": r.basis.name(), "source": r.source,
             "annex": r.annex.map(|by| ruleset.annex_name(Some(by))),
         })).collect::<Vec<_>>(),
-        "gaps": told.gaps.iter().map(|g| json!({
-            "kind": g.kind, "what": g.what, "places": g.places.iter().map(place).collect::<Vec<_>>(),
-        })).collect::<Vec<_>>(),
+        "gaps": told.gaps.iter().map(gap).collect::<Vec<_>>(),
         "caution": card.caution,
     })
 }
@@ -160,9 +164,7 @@ pub fn sheet(figures: &[Figured]) -> Value {
             "unit": f.unit,
             "working": f.working,
             "places": f.places.iter().map(place).collect::<Vec<_>>(),
-            "gaps": f.gaps.iter().map(|g| json!({
-                "kind": g.kind, "what": g.what, "places": g.places.iter().map(place).collect::<Vec<_>>(),
-            })).collect::<Vec<_>>(),
+            "gaps": f.gaps.iter().map(gap).collect::<Vec<_>>(),
         })
     };
     json!({ "figures": figures.iter().map(one).collect::<Vec<_>>() })

@@ -1,6 +1,7 @@
 //! Answers and documents made into what people and programs read. Plain data in, text out.
 
 mod annexed;
+pub mod course;
 pub mod drawing;
 mod entry;
 mod figured;

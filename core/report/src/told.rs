@@ -41,6 +41,12 @@ pub struct ToldGap {
     pub places: Vec<Place>,
 }
 
+impl ToldGap {
+    pub(crate) fn of(gap: &Gap, tree: &Tree, book: &Book<'_>) -> Self {
+        ToldGap { kind: gap.kind.name(), what: gap.what.to_string(), places: places_of_gap(tree, book, gap) }
+    }
+}
+
 /// The numbers of an answer in its unit.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Numbers {
@@ -188,11 +194,7 @@ fn outlined(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
     let book = &review.book;
     let card = &review.ruleset.rules[answer.rule].card;
     let deciding = answer.deciding.map(Deciding::lines).unwrap_or_default();
-    let gap = |gap: &Gap| ToldGap {
-        kind: gap.kind.name(),
-        what: gap.what.to_string(),
-        places: places_of_gap(tree, book, gap),
-    };
+    let gap = |gap: &Gap| ToldGap::of(gap, tree, book);
     Told {
         rule: answer.rule,
         about: answer.subject,

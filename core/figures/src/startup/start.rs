@@ -108,7 +108,7 @@ pub static STEP_NITROGEN: Figure<Line<MassRate>> = Figure {
 };
 
 /// The steps that bring animals over the water of a pool.
-pub(crate) fn steps_over(sheet: Sheet<'_>, at: Subject) -> Known<Vec<Subject>> {
+pub fn steps_over(sheet: Sheet<'_>, at: Subject) -> Known<Vec<Subject>> {
     let steps = &sheet.design().start_up.steps;
     if let Some(missing) = steps.missing() {
         return Err(Gap::from(missing).into());

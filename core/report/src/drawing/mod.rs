@@ -3,6 +3,7 @@
 //! Nothing on it comes from outside the file: no fonts, no pictures, no scripts, no clock.
 
 mod column;
+pub mod course;
 mod frame;
 mod gather;
 mod ground;
@@ -32,6 +33,7 @@ use frame::{BORDER, Frame, SHEET};
 use gather::Gathering;
 use plan::{Plan, middle};
 use style::{Fill, PATTERNS, Stroke};
+pub(crate) use svg::number;
 use svg::{Anchor, Svg, Weight};
 use words::Tongue;
 

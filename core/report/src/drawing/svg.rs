@@ -131,7 +131,7 @@ pub(super) enum Weight {
 }
 
 /// A number to a hundredth of a millimetre, without trailing zeros.
-pub(super) fn number(value: f64) -> String {
+pub(crate) fn number(value: f64) -> String {
     let value = if value.is_finite() { value.clamp(-FARTHEST, FARTHEST) } else { 0.0 };
     let text = format!("{value:.2}");
     let text = text.trim_end_matches('0').trim_end_matches('.');
