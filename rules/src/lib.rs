@@ -3,6 +3,7 @@
 //! A rule reads figures and limits and hands in a check; it never compares, and it touches no file and no clock.
 
 mod basking;
+mod commissioning;
 mod containment;
 mod filtration;
 mod heat;
@@ -13,6 +14,7 @@ mod start_up;
 mod visitors;
 mod water;
 
+pub use commissioning::TRIALS;
 use haulout_engine::{CompiledRule, Rule};
 
 /// The rules whose figures look at a hundred places and more of a bed, each along its own ray, or follow months of a start-up:

@@ -10,6 +10,8 @@ pub const SHEET: &str = include_str!("../sheet.json");
 pub const RULEBOOK: &str = include_str!("../rulebook.json");
 /// The output of `register --as json`.
 pub const REGISTER: &str = include_str!("../register.json");
+/// The output of `commissioning --as json`.
+pub const COMMISSIONING: &str = include_str!("../commissioning.json");
 /// The card of a house annex.
 pub const ANNEX: &str = include_str!("../annex.json");
 /// A specification for `review`.
@@ -26,6 +28,7 @@ pub const ALL: &[(&str, &str)] = &[
     ("sheet", SHEET),
     ("rulebook", RULEBOOK),
     ("register", REGISTER),
+    ("commissioning", COMMISSIONING),
     ("annex", ANNEX),
     ("specification", SPECIFICATION),
     ("expected", EXPECTED),

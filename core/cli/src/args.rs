@@ -79,6 +79,18 @@ pub(crate) enum Job {
         #[arg(long, value_name = "DIR")]
         annex: Vec<PathBuf>,
     },
+    /// Print what is tried and measured before the first animal comes, with the numbers the design lets expect.
+    #[command(after_long_help = help::COMMISSIONING)]
+    Commissioning {
+        /// The design.
+        design: PathBuf,
+        /// How the list is printed.
+        #[arg(long = "as", value_enum, default_value_t = ReviewForm::Terminal)]
+        form: ReviewForm,
+        /// A house annex (a folder with annex.json and .rhai files) to hold the design to as well; may be given several times.
+        #[arg(long, value_name = "DIR")]
+        annex: Vec<PathBuf>,
+    },
     /// List the rules, or show the manual page of one.
     #[command(after_long_help = help::RULEBOOK)]
     Rulebook {
@@ -107,7 +119,7 @@ pub(crate) enum Job {
     /// Print a published schema: of the design document, or of what a command prints for programs.
     #[command(after_long_help = help::SCHEMA)]
     Schema {
-        /// Its name: design, annex, specification, expected, review, sheet, rulebook, register or rehearsal.
+        /// Its name: design, annex, specification, expected, review, sheet, commissioning, rulebook, register or rehearsal.
         name: String,
     },
     /// List the species and authorities the program knows, or show one species with every value and its source.

@@ -34,6 +34,16 @@ Examples:
 
 Exit status: 0 the figures are printed; 2 the design could not be read, or there is no such figure or subject.";
 
+/// The examples of `commissioning`.
+pub(crate) const COMMISSIONING: &str = "\
+Examples:
+  haulout commissioning pool.json
+      trials and declared values with lines to sign, to be printed
+  haulout commissioning pool.json --as markdown
+      the same with boxes to tick, for a ticket
+
+Exit status: 0 the list is printed; 2 the design could not be read, or an annex cannot be used.";
+
 /// The examples of `rulebook`.
 pub(crate) const RULEBOOK: &str = "\
 Examples:

@@ -11,6 +11,7 @@ use haulout_report::{annexed_json, annexed_page, json};
 use crate::annex;
 use crate::args::{Args, Form, Job};
 use crate::begin::begin;
+use crate::commissioning::commission;
 use crate::drawing::draw;
 use crate::files::{find, today};
 use crate::help;
@@ -57,6 +58,7 @@ pub(crate) fn run(args: &Args, out: &mut dyn io::Write) -> io::Result<Outcome> {
             let options = Options { stage: stage.map(|s| s.stage()), on: on.clone().unwrap_or_else(today) };
             draw(design, out.as_deref(), annex, &options)
         }
+        Job::Commissioning { design, form, annex } => commission(design, annex, *form),
         Job::Rulebook { id, form, annex } => rulebook(id.as_deref(), annex, *form),
         Job::Schema { name } => match haulout_schemas::by_name(name) {
             Some(text) => Outcome::of(text.to_owned()),

@@ -11,6 +11,7 @@ mod review;
 mod rule;
 mod ruleset;
 mod specification;
+mod trial;
 mod variance;
 
 pub use annexed::{Annex, Given, Loosened, Raised};
@@ -21,3 +22,4 @@ pub use review::{Options, Review, Status, again, review};
 pub use rule::{CompiledRule, Judge, Rule};
 pub use ruleset::Ruleset;
 pub use specification::{Overridden, Specification};
+pub use trial::{Asked, ExpectedAt, Expects, Trial, always};

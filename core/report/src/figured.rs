@@ -51,16 +51,15 @@ pub fn figured(
             }
             for case in Case::each(card.axes) {
                 let known = figure.line(book.sheet(case), subject);
-                told.push(one(book, tree, figure, &key, case, known));
+                told.push(one((book, tree), figure, &key, case, known));
             }
         }
     }
     told
 }
 
-fn one(
-    book: &Book<'_>,
-    tree: &Tree,
+pub(crate) fn one(
+    (book, tree): (&Book<'_>, &Tree),
     figure: &'static dyn Catalogued,
     key: &str,
     case: Case,

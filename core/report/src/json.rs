@@ -98,7 +98,7 @@ fn span(text: Written<'_>, span: Span) -> Value {
     })
 }
 
-fn place(place: &Place) -> Value {
+pub(crate) fn place(place: &Place) -> Value {
     let mut value = json!({
         "pointer": place.pointer.as_str(), "line": place.line, "column": place.column,
         "start": place.start, "end": place.end,

@@ -1,6 +1,7 @@
 //! Answers and documents made into what people and programs read. Plain data in, text out.
 
 mod annexed;
+mod commissioning;
 pub mod course;
 pub mod drawing;
 mod entry;
@@ -27,6 +28,9 @@ mod working;
 mod wrap;
 
 pub use annexed::{annexed_json, annexed_page};
+pub use commissioning::{
+    Commissioning, commissioning, commissioning_json, commissioning_markdown, commissioning_page,
+};
 pub use figured::{Figured, figured};
 pub use lever::Lever;
 pub use manual::{manual_page, rule_list, sheet_page};

@@ -137,7 +137,7 @@ fn sentence(words: &str) -> String {
 }
 
 /// Text that stays text: what comes from a file may not become a heading, a link or a cell.
-fn text(words: &str) -> String {
+pub(crate) fn text(words: &str) -> String {
     let mut out = String::new();
     for c in words.split_whitespace().collect::<Vec<_>>().join(" ").chars() {
         match c {

@@ -1,7 +1,7 @@
 //! The readings of ammonia and nitrite at which the next step waits are stated, and low enough to mean something.
 
 use haulout_engine::{Card, Check, CompiledRule, Consequence, Demand, Example, Expected, Manual, words};
-use haulout_figures::startup::step::{is_stocked, target_nitrite, target_tan};
+use haulout_figures::startup::step::{TARGET_NITRITE, TARGET_TAN, is_stocked};
 use haulout_model::{About, Stage, Subject};
 use haulout_quantity::{Basis, Dimension};
 use haulout_sheet::{Case, Known, Limit, Sheet, Tighter};
@@ -63,9 +63,9 @@ static LIMITS: [Limit; 2] = [
     },
 ];
 
-fn judge(sheet: Sheet<'_>, _: Subject) -> Known<Check> {
-    let ammonia = target_tan(sheet).map(|target| Check::at_most(target, sheet.limit(&LIMITS[0])));
-    let nitrite = target_nitrite(sheet).map(|target| Check::at_most(target, sheet.limit(&LIMITS[1])));
+fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
+    let ammonia = TARGET_TAN.of(sheet, at).map(|target| Check::at_most(target, sheet.limit(&LIMITS[0])));
+    let nitrite = TARGET_NITRITE.of(sheet, at).map(|target| Check::at_most(target, sheet.limit(&LIMITS[1])));
     if !is_stocked(sheet)? {
         return Ok(Check::AllOf(Vec::new()));
     }

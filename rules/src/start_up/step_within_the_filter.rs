@@ -1,7 +1,7 @@
 //! From each stocking step until the next, computed ammonia and nitrite stay under their targets however slowly the bacteria grow.
 
 use haulout_engine::{Card, Check, CompiledRule, Consequence, Demand, Example, Expected, Manual, words};
-use haulout_figures::startup::step::{STEP_NITRITE, STEP_TAN, target_nitrite, target_tan, waters};
+use haulout_figures::startup::step::{STEP_NITRITE, STEP_TAN, TARGET_NITRITE, TARGET_TAN, waters};
 use haulout_model::{About, Stage, Subject};
 use haulout_sheet::{All, Case, Known, Sheet};
 
@@ -41,8 +41,8 @@ fn judge(sheet: Sheet<'_>, at: Subject) -> Known<Check> {
     if waters(sheet, at)?.is_empty() {
         return Ok(Check::AllOf(Vec::new()));
     }
-    let ammonia = (STEP_TAN.of(sheet, at), target_tan(sheet)).all();
-    let nitrite = (STEP_NITRITE.of(sheet, at), target_nitrite(sheet)).all();
+    let ammonia = (STEP_TAN.of(sheet, at), TARGET_TAN.of(sheet, at)).all();
+    let nitrite = (STEP_NITRITE.of(sheet, at), TARGET_NITRITE.of(sheet, at)).all();
     let most = |(have, most)| Check::at_most(have, most);
     Ok(Check::AllOf(vec![ammonia.map(most), nitrite.map(most)]))
 }

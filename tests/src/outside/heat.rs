@@ -47,6 +47,14 @@ pub(super) const ROWS: &[Row] = &[
     sheet("evaporation of the open surface", "a tenth covered", HAND, &[2.0, 0.1], (1.8, "kg/s", 1e-12)),
     sheet("evaporation with falls and spray", "twice", HAND, &[2.0, 2.0], (4.0, "kg/s", 1e-12)),
     sheet("fall by evaporation", "1 kg/s off 10 m2", HAND, &[1.0, 1000.0, 10.0], (1e-4, "m/s", 1e-12)),
+    // 6 mm of evaporation and 3 mm beside it in 86 400 s.
+    sheet(
+        "fall beyond which a pool leaks",
+        "6 mm and 3 mm a day",
+        HAND,
+        &[0.006 / 86_400.0, 0.003 / 86_400.0],
+        (1.041_666_667e-7, "m/s", 1e-9),
+    ),
     sheet("heat through a layer", "36 mW/(m K), 50 mm", HAND, &[0.036, 0.05], (0.72, "W/(m2 K)", 1e-12)),
     sheet(
         "heat through a surface",

@@ -104,3 +104,19 @@ pub static FALL_BY_EVAPORATION: Formula<(MassRate, MassDensity, Area), Velocity>
         Ok(Velocity::from_si(rate.value / under))
     },
 };
+
+/// Fall of a standing pool beyond which it leaks: the evaporation at its most, and what liners and reading are allowed.
+pub static FALL_OF_A_LEAK: Formula<(Velocity, Velocity), Velocity> = Formula {
+    card: &closed(
+        "fall beyond which a pool leaks",
+        "e_max",
+        "e + a",
+        &["e", "a"],
+        (
+            Basis::CommonPractice,
+            "a pool that falls by more than evaporation and a margin leaks; no single source",
+        ),
+        "everything stopped",
+    ),
+    run: |(evaporated, allowed)| Ok(evaporated + allowed),
+};

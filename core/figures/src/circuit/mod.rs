@@ -6,6 +6,7 @@ pub mod returns;
 pub mod system;
 pub mod turnover;
 pub mod velocity;
+pub mod vessel;
 pub mod yearly;
 
 use haulout_model::circuit::Circuit;

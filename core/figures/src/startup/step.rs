@@ -70,8 +70,8 @@ pub static STEP_NITRITE: Figure<Line<MassDensity>> = Figure {
 };
 
 fn ready(sheet: Sheet<'_>, at: Subject, read: &'static ReadyFormula) -> Known<Line<Time>> {
-    let start_up = &sheet.design().start_up;
-    let own = (step(sheet, at).day.on(sheet), target_tan(sheet), start_up.target_nitrite.on(sheet)).all();
+    let targets = (TARGET_TAN.of(sheet, at), TARGET_NITRITE.of(sheet, at));
+    let own = (step(sheet, at).day.on(sheet), targets.0, targets.1).all();
     let each = waters(sheet, at)?.into_iter().map(|water| {
         let (start, (day, tan, nitrite)) = (START.of(sheet, water), own.clone()).all()?;
         sheet.work(read, (start, day, tan, nitrite))
@@ -92,21 +92,21 @@ pub static STEP_READY_EARLY: Figure<Line<Time>> = Figure {
     work: |sheet, at| ready(sheet, at, &READY_EARLY),
 };
 
-/// Total ammonia, as nitrogen, at which the next step waits.
-///
-/// # Errors
-/// A gap when it is not stated.
-pub fn target_tan(sheet: Sheet<'_>) -> Known<Line<MassDensity>> {
-    sheet.design().start_up.target_tan.on(sheet)
+const fn target(id: &'static str, title: &'static str) -> FigureCard {
+    FigureCard { id, title, about: About::Whole, axes: &[], unit: "mg/L", us_unit: "mg/L", resolution: None }
 }
 
+/// Total ammonia, as nitrogen, at which the next step waits.
+pub static TARGET_TAN: Figure<Line<MassDensity>> = Figure {
+    card: &target("target-ammonia", "total ammonia, as nitrogen, at which the next step waits"),
+    work: |sheet, _| sheet.design().start_up.target_tan.on(sheet),
+};
+
 /// Nitrite, as nitrogen, at which the next step waits.
-///
-/// # Errors
-/// A gap when it is not stated.
-pub fn target_nitrite(sheet: Sheet<'_>) -> Known<Line<MassDensity>> {
-    sheet.design().start_up.target_nitrite.on(sheet)
-}
+pub static TARGET_NITRITE: Figure<Line<MassDensity>> = Figure {
+    card: &target("target-nitrite", "nitrite, as nitrogen, at which the next step waits"),
+    work: |sheet, _| sheet.design().start_up.target_nitrite.on(sheet),
+};
 
 /// Animals of a group that come in all its steps together.
 pub static STOCKED: Figure<Line<Ratio>> = Figure {

@@ -4,6 +4,7 @@ mod back;
 pub mod bank;
 pub mod exit;
 pub mod ladder;
+pub mod leak;
 pub mod lip;
 pub mod lowest;
 pub mod overflow;
