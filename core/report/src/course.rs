@@ -21,8 +21,11 @@ use crate::told::ToldGap;
 /// From SI to mg/L.
 pub(crate) const MILLIGRAMS: f64 = 1000.0;
 
+/// How a substance is read off a day.
+pub(crate) type Read = fn(&Day) -> f64;
+
 /// What a course tells of: its name here and for programs, and how it is read off a day (kg/m³ as nitrogen).
-pub(crate) const TOLD: [(&str, &str, fn(&Day) -> f64); 3] = [
+pub(crate) const TOLD: [(&str, &str, Read); 3] = [
     ("Total ammonia", "total-ammonia", |day| day.tan),
     ("Nitrite", "nitrite", |day| day.nitrite),
     ("Nitrate", "nitrate", |day| day.nitrate),
@@ -123,7 +126,7 @@ pub(crate) fn last_day(started: &Started) -> f64 {
 }
 
 /// Least, middle and greatest of the three courses on each day, mg/L.
-pub(crate) fn band(started: &Started, of: fn(&Day) -> f64) -> Vec<[f64; 3]> {
+pub(crate) fn band(started: &Started, of: Read) -> Vec<[f64; 3]> {
     let [one, two, three] = &started.courses.of;
     let days = one.days.iter().zip(&two.days).zip(&three.days);
     let of = |day: &Day| of(day) * MILLIGRAMS;
