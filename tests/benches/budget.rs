@@ -52,6 +52,7 @@ fn main() {
     page.says(format!("{TIMED} generated designs of {:.1} KB on average", bytes as f64 / 1000.0));
     steps(&texts, &mut page);
     drop(texts);
+    wet(&mut page);
     house_rules(&mut page);
     many(&mut page);
     growth(&mut page);
@@ -157,6 +158,71 @@ fn figures(design: &Design, ruleset: &Ruleset) -> usize {
         }
     }
     worked
+}
+
+/// Chapters whose figures are closed formulas on what a pool, a circuit, a filter or a heater states.
+const DRY: &[About] = &[
+    About::Barrier,
+    About::BarrierGroup,
+    About::Basking,
+    About::BaskingGroup,
+    About::Door,
+    About::DoorGroup,
+    About::Group,
+    About::Guard,
+    About::Item,
+    About::ItemPool,
+    About::Outline,
+    About::Panel,
+    About::PoolGroup,
+    About::PoolPair,
+    About::Position,
+    About::PositionPool,
+];
+
+/// The wet half of the sound example: every closed figure alone in a book of its own, with all that it hangs on, and the course of
+/// the start-up by itself.
+fn wet(page: &mut Page) {
+    let text = std::fs::read_to_string(repository().join("example-designs/reedwater-sound.json"));
+    let loaded = load(&text.expect("the example is there")).expect("it is read without a problem");
+    let limits = ruleset().limits;
+    let mut each: Vec<(f64, &str)> = Vec::new();
+    for figure in haulout_figures::CATALOGUE {
+        let card = figure.card();
+        // Searches and samples say how finely they were resolved; steps of a start-up ask for its course.
+        if card.resolution.is_some() || DRY.contains(&card.about) || card.about == About::Stocking {
+            continue;
+        }
+        for subject in card.about.walk(&loaded.design).subjects {
+            let once = || {
+                let book = Book::new(&loaded.design, &limits, &[]);
+                micros(|| figure.line(book.sheet(Case::NORMAL), subject).is_ok()).1
+            };
+            each.push((median((0..9).map(|_| once()).collect()), card.id));
+        }
+    }
+    each.sort_by(|one, other| one.0.total_cmp(&other.0));
+    let within = each.iter().filter(|(took, _)| *took <= 100.0).count();
+    let names: Vec<String> =
+        each.iter().rev().take(3).map(|(took, id)| format!("{id} {took:.0} µs")).collect();
+    page.says(format!(
+        "\nclosed figures of the wet chapters, each alone with all it hangs on: {within} of {} within 100 µs, median {:.1} µs, slowest {}",
+        each.len(),
+        median(each.iter().map(|(took, _)| *took).collect()),
+        names.join(", ")
+    ));
+    let book = Book::new(&loaded.design, &limits, &[]);
+    let pool = haulout_model::Subject::nth(About::Pool, 0);
+    let line = haulout_figures::startup::start::START.of(book.sheet(Case::NORMAL), pool);
+    let start = book.record(line.expect("the sound example starts up").id()).datum.clone();
+    let haulout_sheet::Datum::Thing(thing) = start else { return };
+    let Ok(start) = thing.downcast::<haulout_calc::startup::course::Start>() else { return };
+    let course = || micros(|| haulout_calc::startup::band::Courses::of(&start).is_ok()).1;
+    page.says(format!(
+        "course of the start-up, {} days at three paces: {:.0} µs (budget 1000)",
+        start.days,
+        median((0..99).map(|_| course()).collect())
+    ));
 }
 
 /// House rules that are timed together.
@@ -309,17 +375,19 @@ fn processes(page: &mut Page) {
         page.says("\nno file could be written: whole processes are not timed".to_owned());
         return;
     }
-    let file_name = file.display().to_string();
+    let example = repository().join("example-designs/reedwater-sound.json");
     let empty = median((0..RUNS).map(|_| run(Command::new(&folder).args([""; 0]))).collect());
-    let whole = median((0..RUNS).map(|_| run(Command::new(&program).args(["review", &file_name]))).collect());
+    page.says(format!(
+        "\nwhole process, medians of {RUNS} runs: empty {:.2} ms (budget of a review: 8 of them)",
+        empty / 1e3
+    ));
+    for (name, file) in [("the sound example, 20 KB", &example), ("a generated design, 20 KB", &file)] {
+        let review = || run(Command::new(&program).arg("review").arg(file));
+        let whole = median((0..RUNS).map(|_| review()).collect());
+        page.says(format!("review of {name:26} {:6.2} ms, ratio {:.1}", whole / 1e3, whole / empty));
+    }
     // A file that is left behind in the folder for such files does no harm.
     let _ = std::fs::remove_file(&file);
-    page.says(format!(
-        "\nwhole process, medians of {RUNS} runs: empty {:.2} ms, review of a 20 KB design {:.2} ms, ratio {:.1} (budget 8)",
-        empty / 1e3,
-        whole / 1e3,
-        whole / empty
-    ));
 }
 
 fn run(command: &mut Command) -> f64 {

@@ -12,6 +12,9 @@ use crate::told::Told;
 /// More decisions than this are not tried; what stands nearest to the shortfall is pointed at instead.
 const MOST: usize = 40;
 
+/// Of a rule that takes milliseconds no more than these are tried, the ones that stand nearest to the shortfall.
+const MOST_OF_A_HEAVY_RULE: usize = 12;
+
 /// The share by which a value is changed; a level, whose zero means nothing, moves by so many of its steps instead.
 const SHARE: f64 = 0.05;
 const STEPS: f64 = 10.0;
@@ -44,6 +47,9 @@ pub(crate) fn levers(book: &Book<'_>, tree: &Tree, lines: &[LineId]) -> Vec<Leve
 pub(crate) fn strongest(subject: &Subject<'_>, told: &Told) -> Option<Place> {
     let mut levers: Vec<&Lever> = told.levers.iter().collect();
     levers.sort_by_key(|lever| Some(&lever.place) != told.governing.as_ref());
+    if subject.ruleset.rules[told.rule].heavy {
+        levers.truncate(MOST_OF_A_HEAVY_RULE);
+    }
     let base = margin(subject, told, &[]);
     let (Some(base), 2..=MOST) = (base, levers.len()) else { return told.governing.clone() };
     let gain = |lever: &&Lever| {

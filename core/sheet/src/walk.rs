@@ -19,8 +19,11 @@ impl Roots {
 
     /// Every line below `lines`, themselves included, each once, in the order they were made.
     pub fn below(book: &Book<'_>, lines: &[LineId]) -> Vec<LineId> {
-        let (mut found, mut open) = (Vec::new(), lines.to_vec());
         let mut marks = book.marks.borrow_mut();
+        if let Some(found) = marks.found_before(lines, book.len()) {
+            return found;
+        }
+        let (mut found, mut open) = (Vec::new(), lines.to_vec());
         marks.begin(book.len());
         while let Some(id) = open.pop() {
             if marks.first(id) {
@@ -29,18 +32,27 @@ impl Roots {
             }
         }
         found.sort_unstable();
+        marks.last = (lines.to_vec(), found.clone());
         found
     }
 }
 
-/// Which lines a walk has met already; kept from walk to walk, so that a short one costs no more than it meets.
+/// Which lines a walk has met already; kept from walk to walk, so that a short one costs no more than it meets. The last walk is
+/// kept too: basis, standing, promises and units of an answer are all read off the same lines.
 #[derive(Default)]
 pub(crate) struct Marks {
     walk: u32,
     met_in: Vec<u32>,
+    last: (Vec<LineId>, Vec<LineId>),
 }
 
 impl Marks {
+    /// What the last walk found, if it began at the same lines. Lines never change once they are made.
+    fn found_before(&self, lines: &[LineId], made: usize) -> Option<Vec<LineId>> {
+        let (begun, found) = &self.last;
+        (!lines.is_empty() && begun == lines && self.met_in.len() <= made).then(|| found.clone())
+    }
+
     fn begin(&mut self, lines: usize) {
         self.met_in.resize(lines, self.walk);
         self.walk += 1;

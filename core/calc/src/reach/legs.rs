@@ -22,6 +22,8 @@ pub(super) struct Wall {
     pub(super) a: Point,
     pub(super) b: Point,
     pub(super) top: f64,
+    /// Its length.
+    size: f64,
 }
 
 /// A place where a path may bend.
@@ -35,7 +37,11 @@ pub(super) struct Place {
 /// The counted partitions as single walls: those that stand high enough over the rim.
 pub(super) fn walls(around: &Surroundings) -> Vec<Wall> {
     let counted = around.partitions.iter().filter(|p| p.top >= around.rim + LEAST_RISE);
-    counted.flat_map(|p| p.line.windows(2).map(|w| Wall { a: w[0], b: w[1], top: p.top })).collect()
+    counted.flat_map(|p| p.line.windows(2).map(|w| wall(w[0], w[1], p.top))).collect()
+}
+
+fn wall(a: Point, b: Point, top: f64) -> Wall {
+    Wall { a, b, top, size: plan(a, b) }
 }
 
 /// Places beside the ends of every wall; walls that follow one another share an end.
@@ -72,32 +78,37 @@ pub(super) fn slant(a: Point, b: Point, rise: f64) -> f64 {
 
 /// Whether a straight piece from `a` at level `from` to `b` at level `to` runs into a wall.
 pub(super) fn blocked(walls: &[Wall], a: Point, from: f64, b: Point, to: f64) -> bool {
-    walls.iter().any(|w| crossing(w, a, b).is_some_and(|share| from + (to - from) * share < w.top - ON_TOP))
+    let (d, long) = ([b[0] - a[0], b[1] - a[1]], plan(a, b));
+    let under = |w: &Wall, share: f64| from + (to - from) * share < w.top - ON_TOP;
+    walls.iter().any(|w| crossing(w, a, d, long).is_some_and(|share| under(w, share)))
 }
 
-/// The share of the piece from `a` to `b` at which it crosses a wall in plan.
-fn crossing(wall: &Wall, a: Point, b: Point) -> Option<f64> {
-    let (d, w) = ([b[0] - a[0], b[1] - a[1]], [wall.b[0] - wall.a[0], wall.b[1] - wall.a[1]]);
+/// The share of the piece `d` from `a`, so long, at which it crosses a wall in plan.
+fn crossing(wall: &Wall, a: Point, d: Point, long: f64) -> Option<f64> {
+    let w = [wall.b[0] - wall.a[0], wall.b[1] - wall.a[1]];
     let turn = d[0] * w[1] - d[1] * w[0];
-    let (long, size) = (plan(a, b), plan(wall.a, wall.b));
     // Along a wall nothing is crossed; its ends are crossed with its neighbours.
-    if turn.abs() <= 1e-12 * long * size {
+    if turn.abs() <= 1e-12 * long * wall.size {
         return None;
     }
     let off = [wall.a[0] - a[0], wall.a[1] - a[1]];
-    let on_piece = (off[0] * w[1] - off[1] * w[0]) / turn;
+    let before = off[0] * w[1] - off[1] * w[0];
+    // Most walls lie before or behind the piece, which is seen without dividing.
+    if before * turn < 0.0 || before.abs() > turn.abs() {
+        return None;
+    }
+    let on_piece = before / turn;
     let on_wall = (off[0] * d[1] - off[1] * d[0]) / turn;
-    let slack = OVERLAP / size;
+    let slack = OVERLAP / wall.size;
     let meets = (0.0..=1.0).contains(&on_piece) && (-slack..=1.0 + slack).contains(&on_wall);
     meets.then_some(on_piece)
 }
 
 /// Where a path from a place may start: the nearest point of every side of the rim, or the place itself over water.
-pub(super) fn starts(around: &Surroundings, place: Point) -> Vec<Point> {
-    if around.water.contains(place) {
-        return vec![place];
-    }
-    around.water.sides().map(|(a, b)| start_on(a, b, place)).collect()
+pub(super) fn starts(around: &Surroundings, place: Point) -> impl Iterator<Item = Point> + '_ {
+    let over = around.water.contains(place);
+    let sides = around.water.sides().filter(move |_| !over);
+    over.then_some(place).into_iter().chain(sides.map(move |(a, b)| start_on(a, b, place)))
 }
 
 pub(super) fn start_on(a: Point, b: Point, place: Point) -> Point {

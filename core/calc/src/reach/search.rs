@@ -7,6 +7,9 @@ use crate::geometry::Point;
 
 /// Places on a top edge stand no farther apart than this, metres, before the string is drawn taut.
 const SPACING: f64 = 0.5;
+/// A path that is longer than another by more than this, metres, is not the shorter one once both are drawn taut: a place slides by no
+/// more than half the spacing, which is worth that much at each of two bends.
+const SLACK: f64 = 2.0 * SPACING;
 /// A piece that leads to an item is looked at up to this far before it, metres.
 const SHORT: f64 = 5e-7;
 
@@ -24,7 +27,20 @@ pub(super) struct Search<'a> {
 struct Reached {
     length: f64,
     from: Option<usize>,
+    /// The way straight from the water is no shorter; infinite once it is known.
+    least: f64,
+    /// The way on to the item is no shorter.
+    ahead: f64,
     done: bool,
+}
+
+impl Reached {
+    const UNKNOWN: Self = Reached { length: f64::INFINITY, from: None, least: 0.0, ahead: 0.0, done: false };
+
+    /// No path through the place is shorter.
+    fn key(&self) -> f64 {
+        self.length.min(self.least) + self.ahead
+    }
 }
 
 impl<'a> Search<'a> {
@@ -64,9 +80,15 @@ impl<'a> Search<'a> {
         // On a top's edge a place is on its level; elsewhere the piece stops short, so that what hangs on a partition
         // is reached from either side.
         let stop = |s: Point| if top.is_some() { at } else { short_of(s, at) };
-        let free = |s: &Point| !blocked(&self.walls, *s, rim, stop(*s), to);
-        let starts = starts(self.around, at);
-        starts.into_iter().filter(free).map(|s| slant(s, at, to - rim)).fold(f64::INFINITY, f64::min)
+        let mut best = f64::INFINITY;
+        for start in starts(self.around, at) {
+            let length = slant(start, at, to - rim);
+            // What is no shorter need not be free.
+            if length < best && !blocked(&self.walls, start, rim, stop(start), to) {
+                best = length;
+            }
+        }
+        best
     }
 
     /// Length of a piece between two places; infinite where a wall stands between. Between a top and a wall's end a
@@ -93,32 +115,58 @@ impl<'a> Search<'a> {
         if stops { f64::INFINITY } else { slant(last.at, self.to, to - from) }
     }
 
+    /// Every place that may lie on a shortest path, nearest to water and item together first (A*, Hart, Nilsson and Raphael 1968:
+    /// the level distance to the item is never more than the way).
     fn reach(&self) -> Vec<Reached> {
-        let first =
-            |p: &Place| Reached { length: self.start_length(p.at, self.top(*p)), from: None, done: false };
-        let mut reached: Vec<Reached> = self.places.iter().map(first).collect();
+        let water = |place: &Place| self.around.water.distance_to(place.at);
+        let mut reached: Vec<Reached> = self
+            .places
+            .iter()
+            .map(|place| Reached { least: water(place), ahead: plan(place.at, self.to), ..Reached::UNKNOWN })
+            .collect();
+        let mut found = f64::INFINITY;
         while let Some(next) = nearest_open(&reached) {
-            reached[next].done = true;
-            let so_far = reached[next].length;
-            for (other, place) in self.places.iter().enumerate() {
-                // The level distance is never more than the piece: most walls need not be asked.
-                let least = so_far + plan(self.places[next].at, place.at);
-                if reached[other].done || least >= reached[other].length {
-                    continue;
-                }
-                let length = so_far + self.leg(self.places[next], *place);
-                if length < reached[other].length {
-                    reached[other] = Reached { length, from: Some(next), done: false };
-                }
+            if reached[next].key() > found + SLACK {
+                break;
             }
+            if reached[next].least < reached[next].length {
+                // Its way straight from the water is looked at only now: most places never come to that.
+                let place = self.places[next];
+                let straight = self.start_length(place.at, self.top(place));
+                let known = &mut reached[next];
+                if straight < known.length {
+                    (known.length, known.from) = (straight, None);
+                }
+                known.least = f64::INFINITY;
+                continue;
+            }
+            reached[next].done = true;
+            found = found.min(reached[next].length + self.end(self.places[next]));
+            self.lead_on(next, &mut reached);
         }
         reached
+    }
+
+    /// What is reached through a place.
+    fn lead_on(&self, next: usize, reached: &mut [Reached]) {
+        let so_far = reached[next].length;
+        for (other, place) in self.places.iter().enumerate() {
+            // The level distance is never more than the piece: most walls need not be asked.
+            let least = so_far + plan(self.places[next].at, place.at);
+            if reached[other].done || least >= reached[other].length {
+                continue;
+            }
+            let length = so_far + self.leg(self.places[next], *place);
+            if length < reached[other].length {
+                (reached[other].length, reached[other].from) = (length, Some(next));
+            }
+        }
     }
 
     /// The best path by each wall that it goes over last, and the best round an end: whole length and its places.
     fn ends(&self, reached: &[Reached]) -> Vec<(f64, Vec<Place>)> {
         let mut best: Vec<(f64, usize)> = vec![(f64::INFINITY, 0); self.walls.len() + 1];
-        for (at, place) in self.places.iter().enumerate() {
+        for (at, place) in self.places.iter().enumerate().filter(|(at, _)| reached[*at].done) {
             let group = place.on.map_or(0, |wall| wall + 1);
             let length = reached[at].length + self.end(*place);
             if length < best[group].0 {
@@ -145,8 +193,8 @@ fn short_of(from: Point, to: Point) -> Point {
 }
 
 fn nearest_open(reached: &[Reached]) -> Option<usize> {
-    let open = (0..reached.len()).filter(|at| !reached[*at].done && reached[*at].length.is_finite());
-    open.min_by(|a, b| reached[*a].length.total_cmp(&reached[*b].length))
+    let open = (0..reached.len()).filter(|at| !reached[*at].done && reached[*at].key().is_finite());
+    open.min_by(|a, b| reached[*a].key().total_cmp(&reached[*b].key()))
 }
 
 /// A wall is cut into no more pieces than this, so that one drawn out of this world takes no more memory than the room.

@@ -16,7 +16,8 @@ pub(super) fn drawn(search: &Search<'_>, mut chain: Vec<Place>, length: f64) -> 
             slide(search, &mut chain, at);
         }
         let now = whole(search, &chain);
-        if best - now < 1e-11 {
+        // A single place is where it should be once it has slid.
+        if best - now < 1e-11 || chain.len() == 1 {
             return best.min(now);
         }
         best = now;
@@ -29,19 +30,23 @@ fn slide(search: &Search<'_>, chain: &mut [Place], at: usize) {
     let place = chain[at];
     let Some(wall) = place.on.map(|w| search.walls[w]) else { return };
     let before = around(search, chain, at);
+    let old = share_nearest(wall.a, wall.b, place.at);
+    let mut length = |share| {
+        chain[at].at = along(&wall, share);
+        (share, around(search, chain, at))
+    };
     let (mut low, mut high) = (0.0, 1.0);
+    let (mut left, mut right) = (length(1.0 - GOLDEN), length(GOLDEN));
     for _ in 0..STEPS {
-        let stretch = GOLDEN * (high - low);
-        let (left, right) = (high - stretch, low + stretch);
-        let mut length = |share| {
-            chain[at].at = along(&wall, share);
-            around(search, chain, at)
-        };
         // Beyond what stands in the way both are infinite: the half with the old place is kept.
-        let (l, r) = (length(left), length(right));
-        let keep_left =
-            if l == r { share_nearest(wall.a, wall.b, place.at) < (left + right) / 2.0 } else { l < r };
-        if keep_left { high = right } else { low = left }
+        let keep_left = if left.1 == right.1 { old < (left.0 + right.0) / 2.0 } else { left.1 < right.1 };
+        if keep_left {
+            high = right.0;
+            (left, right) = (length(high - GOLDEN * (high - low)), left);
+        } else {
+            low = left.0;
+            (left, right) = (right, length(low + GOLDEN * (high - low)));
+        }
     }
     chain[at].at = along(&wall, (low + high) / 2.0);
     if around(search, chain, at) > before {

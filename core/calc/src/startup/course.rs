@@ -90,12 +90,13 @@ pub fn follow(start: &Start, pace: Pace) -> Result<Course, Refusal> {
         )));
     }
     let steps = steps_of_a_day(start, &kinds)?;
+    let rates = Rates::of(start, &kinds);
     let mut state = first(start, &kinds);
     let mut days = vec![day(start, &state)];
     for number in 0..start.days {
         for step in 0..steps {
             let load = load_on(start, f64::from(number) + f64::from(step) / f64::from(steps));
-            state = stepped(start, &kinds, load, 1.0 / f64::from(steps), state);
+            state = stepped(&rates, load, 1.0 / f64::from(steps), state);
         }
         days.push(day(start, &state));
     }
@@ -138,37 +139,66 @@ fn steps_of_a_day(start: &Start, kinds: &Kinds) -> Result<u32, Refusal> {
 }
 
 /// One step of the classical method of the fourth order (Runge and Kutta), which keeps sums as exactly as it adds.
-fn stepped(start: &Start, kinds: &Kinds, load: f64, step: f64, state: State) -> State {
+fn stepped(rates: &Rates<'_>, load: f64, step: f64, state: State) -> State {
     let ahead = |slope: &State, by: f64| -> State { std::array::from_fn(|i| state[i] + by * slope[i]) };
-    let one = slope(start, kinds, load, &state);
-    let two = slope(start, kinds, load, &ahead(&one, step / 2.0));
-    let three = slope(start, kinds, load, &ahead(&two, step / 2.0));
-    let four = slope(start, kinds, load, &ahead(&three, step));
+    let one = slope(rates, load, &state);
+    let two = slope(rates, load, &ahead(&one, step / 2.0));
+    let three = slope(rates, load, &ahead(&two, step / 2.0));
+    let four = slope(rates, load, &ahead(&three, step));
     std::array::from_fn(|i| state[i] + step / 6.0 * (one[i] + 2.0 * two[i] + 2.0 * three[i] + four[i]))
 }
 
+/// What of a start-up and its kinds stays the same from step to step, so that a step divides but twice.
+pub(crate) struct Rates<'s> {
+    start: &'s Start,
+    kinds: &'s Kinds,
+    /// Turnover by a kilogram of cells with plenty to feed on, 1/d: ammonia, nitrite.
+    most: [f64; 2],
+    /// Amounts in the water at which half of it is reached, kg.
+    half: [f64; 2],
+    /// Share of the water changed, 1/d.
+    share: f64,
+    /// Alkalinity and nitrate that the fill brings, kg/d.
+    filled: [f64; 2],
+}
+
+impl<'s> Rates<'s> {
+    pub(crate) fn of(start: &'s Start, kinds: &'s Kinds) -> Self {
+        let each = [&kinds.ammonia, &kinds.nitrite];
+        Rates {
+            start,
+            kinds,
+            most: each.map(|kind| kind.growth / kind.yields),
+            half: each.map(|kind| kind.half * start.water),
+            share: start.changed / start.water,
+            filled: [start.alkalinity_of_fill, start.nitrate_of_fill].map(|brought| start.changed * brought),
+        }
+    }
+
+    /// What one kind turns over, kg/d, of an amount of its food, kg.
+    fn turned(&self, kind: usize, food: f64, cells: f64) -> f64 {
+        let food = food.max(0.0);
+        (self.most[kind] * food / (self.half[kind] + food) * cells).min(self.start.bed)
+    }
+}
+
 /// Change a day of each amount.
-pub(crate) fn slope(start: &Start, kinds: &Kinds, load: f64, state: &State) -> State {
+pub(crate) fn slope(rates: &Rates<'_>, load: f64, state: &State) -> State {
     let [tan, nitrite, nitrate, x, y, alkalinity, ..] = *state;
-    let (one, two) = (&kinds.ammonia, &kinds.nitrite);
-    let slowed = growth::by_alkalinity(alkalinity / start.water);
-    let turned = |kind: &Kind, food: f64, cells: f64, slowed: f64| {
-        let food = (food / start.water).max(0.0);
-        (kind.growth * slowed * food / (kind.half + food) * cells / kind.yields).min(start.bed)
-    };
-    let (to_nitrite, to_nitrate) = (turned(one, tan, x, slowed), turned(two, nitrite, y, 1.0));
+    let (one, two) = (&rates.kinds.ammonia, &rates.kinds.nitrite);
+    let slowed = growth::by_alkalinity(alkalinity / rates.start.water);
+    let (to_nitrite, to_nitrate) = (rates.turned(0, tan, slowed * x), rates.turned(1, nitrite, y));
     let (grown, also) = (to_nitrite * one.yields, to_nitrate * two.yields);
     let (lost, too) = (one.decay * x, two.decay * y);
-    let share = start.changed / start.water;
     let into_cells = IN_CELLS * (grown + also - lost - too);
-    let fill = start.changed * start.nitrate_of_fill;
+    let ([alkaline, fill], share) = (rates.filled, rates.share);
     [
         load - to_nitrite - into_cells - share * tan,
         to_nitrite - to_nitrate - share * nitrite,
         to_nitrate + fill - share * nitrate,
         grown - lost,
         also - too,
-        start.changed * start.alkalinity_of_fill - share * alkalinity - ALKALINITY_OF_NITROGEN * to_nitrite,
+        alkaline - share * alkalinity - ALKALINITY_OF_NITROGEN * to_nitrite,
         load + fill,
         share * (tan + nitrite + nitrate),
     ]

@@ -6,7 +6,7 @@ use haulout_quantity::Measure;
 use haulout_quantity::si::{MassDensity, Ratio};
 
 use super::band::{COURSES, HIGHEST_NITRITE, HIGHEST_TAN, READY_EARLY, READY_LATE, loads};
-use super::course::{Course, Start, follow, slope};
+use super::course::{Course, Rates, Start, follow, slope};
 use super::growth::{IN_CELLS, Pace, at, at_20};
 
 /// 8.9 m³ at 25.5 °C with 5.89 g of nitrogen a day from day 14 on, nothing moved in.
@@ -85,6 +85,7 @@ fn bacteria_double_as_the_printed_constants_say() {
 /// A second way: backward Euler, each step found by turning round on itself, with Richardson's extrapolation of two step widths.
 fn backward(start: &Start, pace: Pace, steps: u32) -> Vec<[f64; 8]> {
     let kinds = at(pace, start.temperature, start.oxygen).expect("within the range");
+    let rates = Rates::of(start, &kinds);
     let nitrate = start.nitrate_of_fill * start.water;
     let x = start.there * kinds.ammonia.yields / kinds.ammonia.growth;
     let y = start.there * kinds.nitrite.yields / kinds.nitrite.growth;
@@ -97,7 +98,7 @@ fn backward(start: &Start, pace: Pace, steps: u32) -> Vec<[f64; 8]> {
             let load = start.loads.iter().rev().find(|l| l.0 <= time).map_or(0.0, |l| l.1);
             let mut next = state;
             for _ in 0..60 {
-                let slope = slope(start, &kinds, load, &next);
+                let slope = slope(&rates, load, &next);
                 next = std::array::from_fn(|i| state[i] + slope[i] / f64::from(steps));
             }
             state = next;
