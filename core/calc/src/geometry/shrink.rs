@@ -139,7 +139,8 @@ impl Shrink {
         let (stages, starts) = (Vec::new(), Vec::with_capacity(2 * count));
         let mut shrink = Shrink { stages, starts, gone_at, rings, until, gone: f64::INFINITY };
         shrink.run(outline.area(), convex);
-        shrink.starts.sort_unstable_by(|a, b| a.side.cmp(&b.side).then(a.from.total_cmp(&b.from)));
+        // They were found in the order of the distances, and of two at the same distance the later one holds.
+        shrink.starts.sort_by_key(|start| start.side);
         shrink
     }
 

@@ -92,3 +92,21 @@ fn a_round_outline_whose_sides_are_all_used_up_at_once() {
     }
     assert!((shrink.gone - inner).abs() < 1e-9, "{} is not {inner}", shrink.gone);
 }
+
+/// Two sides of an ellipse are used up at one distance, wherever it lies. With its slopes from 0.82 m to 0.25 m (1 in 2) hidden but for 290 mm
+/// all round by a zone that slopes (1 in 1) to 0.12 m, 0.57 m over the datum: shapely 2.2.0 (`buffer(-d, join_style=2, mitre_limit=50)` of the
+/// 40 corners), 0.32 A(0) and Simpson's rule of 200 steps over A from 0 to 0.13 m, 1.1953156524 m3. The ring at the slopes holds nothing.
+#[test]
+fn sides_used_up_at_one_distance_and_where_the_ellipse_lies() {
+    use crate::geometry::{Bed, BedPiece, Edge, ellipse, inset};
+    for [x, y] in [[3.1, 2.4], [11.1, -13.6], [0.0, 0.0], [103.1, 57.7]] {
+        let whole = ellipse([x, y], [1.38, 1.104], 3_f64.to_radians()).expect("sound");
+        let zone = inset(&whole, 0.29, None).expect("something is left");
+        let slope = |run_per_rise| Edge::Slope { run_per_rise };
+        let pool = BedPiece { outline: whole, level: 0.25, edge: slope(2.0) };
+        let deep = BedPiece { outline: zone, level: 0.12, edge: slope(1.0) };
+        let bed = Bed::new(pool, vec![deep], 0.82).expect("sound");
+        let volume = bed.volume_below(0.57);
+        assert!((volume - 1.195_315_652_4).abs() < 1e-9, "{x} {y}: {volume}");
+    }
+}
