@@ -6,6 +6,7 @@ pub mod evidence;
 pub mod generate;
 pub mod outside;
 pub mod reference;
+pub mod vary;
 pub mod worked;
 
 use std::collections::{BTreeMap, BTreeSet};

@@ -2,15 +2,16 @@
 
 use std::collections::BTreeMap;
 
+use haulout_calc::formula::Kind;
 use haulout_engine::Ruleset;
-use haulout_sheet::{Book, Case};
+use haulout_sheet::{Book, Case, LineId, Made, Roots};
 
 use crate::{Loaded, Said, number, said};
 
 /// A figure: whether it is resolved to some fineness only, and its number in SI or how many gaps it has.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct Worked {
-    /// Whether its card states a resolution.
+    /// Whether its card states a resolution, or something it rests on was constructed from a drawing.
     pub sampled: bool,
     /// The number, or the count of gaps.
     pub number: Result<f64, usize>,
@@ -27,12 +28,23 @@ pub fn worked(loaded: &Loaded, ruleset: &Ruleset) -> BTreeMap<String, Worked> {
                 let key =
                     format!("{} {} {:?}", card.id, in_order(&subject.key(&loaded.design)), case.words());
                 let line = figure.line(book.sheet(case), subject);
+                let sampled =
+                    card.resolution.is_some() || line.as_ref().is_ok_and(|line| built(&book, *line));
                 let number = line.map(|line| number(&book, line)).map_err(|gaps| gaps.0.len());
-                all.insert(key, Worked { sampled: card.resolution.is_some(), number });
+                all.insert(key, Worked { sampled, number });
             }
         }
     }
     all
+}
+
+/// Whether a line rests on a construction, which is good to what its curves are flattened to.
+fn built(book: &Book<'_>, line: LineId) -> bool {
+    let construction = |id: &LineId| match book.record(*id).made {
+        Made::Worked(formula) => formula.card().kind == Kind::Construction,
+        _ => false,
+    };
+    Roots::below(book, &[line]).iter().any(construction)
 }
 
 /// What a review says, the two of a pair in the order of their names.

@@ -10,10 +10,10 @@ use haulout_tests::worked::{Worked, answers, worked};
 use haulout_tests::{Loaded, Said, load, number, options, ruleset};
 use rayon::prelude::*;
 
-/// Designs that are read, held to the schema and reviewed: 2,000, without optimisation 100, to stay under forty seconds.
-const READ: u64 = if cfg!(debug_assertions) { 100 } else { 2_000 };
+/// Designs that are read, held to the schema and reviewed: 2,000, without optimisation 400, to stay under forty seconds.
+const READ: u64 = if cfg!(debug_assertions) { 400 } else { 2_000 };
 /// Designs that are reviewed in two forms and compared: fewer, since each costs two reviews with all figures.
-const COMPARED: u64 = if cfg!(debug_assertions) { 12 } else { 500 };
+const COMPARED: u64 = if cfg!(debug_assertions) { 150 } else { 2_000 };
 
 /// Most are small, a few of every hundred have up to twelve pools, one in a thousand has fifty.
 fn size(seed: u64) -> Size {

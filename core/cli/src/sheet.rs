@@ -102,7 +102,7 @@ fn of_course(
     if let Some(wrong) = subject.filter(|key| waters.iter().all(|water| water.key != *key)) {
         let keys: Vec<&str> = waters.iter().map(|water| water.key.as_str()).collect();
         return Outcome::impossible(format!(
-            "{name}: no start-up is told for \"{wrong}\"; a water goes by its first pool, here {}",
+            "{name}: no start-up is told for \"{wrong}\"; a water goes by the pool that says most of it, here {}",
             keys.join(", ")
         ));
     }

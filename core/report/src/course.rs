@@ -45,7 +45,7 @@ pub struct Step {
 pub struct Started {
     /// Title of the design.
     pub title: String,
-    /// The water, by its first pool.
+    /// The water, by the pool that speaks for it.
     pub water: String,
     /// Its courses: slow, middle and fast growth.
     pub courses: Arc<Courses>,
@@ -58,13 +58,13 @@ pub struct Started {
 /// The start-up of the water of a pool, or what is missing for it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Water {
-    /// Key of its first pool.
+    /// Key of the pool that speaks for it.
     pub key: String,
     /// Its course.
     pub course: Result<Started, Vec<ToldGap>>,
 }
 
-/// The waters of a design that animals come over by steps, first pool first.
+/// The waters of a design that animals come over by steps.
 pub fn waters(book: &Book<'_>, tree: &Tree) -> Vec<Water> {
     let sheet = book.sheet(Case::NORMAL);
     let mut waters: Vec<Water> = Vec::new();

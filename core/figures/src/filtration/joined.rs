@@ -43,6 +43,31 @@ pub static JOINED: Figure<Arc<Joined>> = Figure {
     },
 };
 
+impl Joined {
+    /// The pool that speaks for the water, so that one water is judged and drawn once: the one that says most of it, of several the
+    /// first by name. How lists are ordered and which numbers are stated has no part in it.
+    pub(crate) fn speaker(&self, sheet: Sheet<'_>) -> Option<Subject> {
+        let pools = &sheet.design().pools.items();
+        let said = |at: &Subject| {
+            let water = &pools[at.index()].water;
+            let given = [
+                water.temperature.is_given(),
+                water.ph.is_given(),
+                water.oxygen.is_given(),
+                water.alkalinity.is_given(),
+                water.hardness.is_given(),
+                pools[at.index()].fill.flow.is_given(),
+            ];
+            given.into_iter().filter(|given| *given).count()
+        };
+        let first = |one: &&Subject, other: &&Subject| {
+            let by_name = pools[other.index()].id.cmp(&pools[one.index()].id);
+            said(one).cmp(&said(other)).then(by_name)
+        };
+        self.pools.iter().max_by(first).copied()
+    }
+}
+
 /// The pools of the water a pool belongs to.
 ///
 /// # Errors

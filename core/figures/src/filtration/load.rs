@@ -110,14 +110,14 @@ pub static SOLIDS_A_DAY: Figure<Line<MassRate>> = Figure {
     work: |sheet, at| summed(sheet, at, &FEED_SOLIDS),
 };
 
-/// Whether the pool answers for its water: something is fed over it, and it is the first pool of the water, so that one
-/// water is judged once; by ids alone.
+/// Whether the pool answers for its water: something is fed over it, and it is the one that speaks for it, so that one
+/// water is judged once; by ids and by what is stated at all.
 ///
 /// # Errors
 /// A gap when animals, their feeds or the circuits are not stated.
 pub fn answers_for_its_water(sheet: Sheet<'_>, at: Subject) -> Known<bool> {
     let joined = JOINED.of(sheet, at)?;
-    Ok(!joined.feeds.is_empty() && joined.pools.iter().all(|pool| at <= *pool))
+    Ok(!joined.feeds.is_empty() && joined.speaker(sheet) == Some(at))
 }
 
 /// Protein of a feed as fed; of a range the upper end.

@@ -23,12 +23,11 @@ pub static COURSE: Figure<Line<Arc<Courses>>> = Figure {
     work: |sheet, at| sheet.work(&COURSES, (START.of(sheet, at)?,)),
 };
 
-/// Whether animals come over the water of a pool by steps, and the pool is the first of its water, so that one water is drawn
-/// once; by ids alone.
+/// Whether animals come over the water of a pool by steps, and the pool speaks for its water, so that one water is drawn once.
 ///
 /// # Errors
 /// A gap when steps, animals or circuits are not stated.
 pub fn is_started_here(sheet: Sheet<'_>, at: Subject) -> Known<bool> {
     let joined = JOINED.of(sheet, at)?;
-    Ok(joined.pools.iter().all(|pool| at <= *pool) && !steps_over(sheet, at)?.is_empty())
+    Ok(joined.speaker(sheet) == Some(at) && !steps_over(sheet, at)?.is_empty())
 }

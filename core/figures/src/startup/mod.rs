@@ -51,16 +51,16 @@ pub(crate) fn pools_of(sheet: Sheet<'_>, group: Subject) -> Known<Vec<Subject>> 
     Ok(each.all()?.into_iter().flatten().collect())
 }
 
-/// The first pool of each water a group lives over; by ids alone.
+/// The pool that speaks for each water a group lives over.
 ///
 /// # Errors
 /// A gap where pools, spaces or circuits are not stated.
 pub(crate) fn waters_of(sheet: Sheet<'_>, group: Subject) -> Known<Vec<Subject>> {
-    let first = |pool: Subject| {
+    let speaker = |pool: Subject| {
         let joined = JOINED.of(sheet, pool)?;
-        Ok(joined.pools.iter().copied().min().unwrap_or(pool))
+        Ok(joined.speaker(sheet).unwrap_or(pool))
     };
-    let each: Vec<Known<Subject>> = pools_of(sheet, group)?.into_iter().map(first).collect();
+    let each: Vec<Known<Subject>> = pools_of(sheet, group)?.into_iter().map(speaker).collect();
     let mut waters = each.all()?;
     waters.sort_unstable();
     waters.dedup();
