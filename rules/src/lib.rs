@@ -58,6 +58,7 @@ pub static RULES: &[&CompiledRule] = &[
     &plumbing::turnover_by_delivered_flow::RULE,
     &plumbing::velocity_in_the_pipes::RULE,
     &plumbing::delivered_near_the_label::RULE,
+    &plumbing::suction_head_enough::RULE,
     &plumbing::siphon_broken_at_the_return::RULE,
     &plumbing::fill_parted_by_air::RULE,
     &plumbing::header_spreads_evenly::RULE,

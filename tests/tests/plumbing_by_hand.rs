@@ -87,3 +87,19 @@ fn the_basin_loop_dirty() {
     let pump = 2.1 + (0.9 - 2.1) * (4.853 - 4.0) / (6.0 - 4.0);
     duty("circuit:basin-loop", Case::NORMAL.dirty(), 4.853, pump, system);
 }
+
+/// Of the 14 m and K 9 of the filter loop 4 m and K 3 lie before the pump, with clean screens: 0.021298 × 4 / 0.0554 + 3 = 4.5378 velocity
+/// heads of 0.028342 m. The eye lies 0.52 m under the lowest running level; the water at its warmest, 27 °C, has 3.568 kPa of vapour (IAPWS
+/// R7-97) and 996.5 kg/m³: (95 000 - 3 568) / (996.5 × 9.80665) + 0.52 - 0.12861 = 9.747 m, of which the pump needs 2 m.
+#[test]
+fn the_suction_of_the_filter_loop() {
+    let loaded = sound();
+    let loss = (0.021_298 * 4.0 / 0.0554 + 3.0) * 0.028_342;
+    agree(
+        figure(&loaded, "suction-loss", "circuit:filter-loop", Case::NORMAL),
+        loss,
+        "the loss before the pump",
+    );
+    let spare = (95_000.0 - 3_568.0) / (996.5 * 9.806_65) + 0.52 - loss - 2.0;
+    agree(figure(&loaded, "suction-spare", "circuit:filter-loop", Case::NORMAL), spare, "the head to spare");
+}

@@ -254,6 +254,15 @@ pub(super) const ROWS: &[Row] = &[
         (85.0, "ft", 1e-12),
     ),
     call("head lost in a device", "0.8 m at 12 m3/h, read at 6 m3/h", HAND, device, (0.2, "m", 1e-12)),
+    // (101 325 - 2 339.3) / (998.2 × 9.80665) = 10.1119 m of water; 3 m of lift and 1 m of loss off.
+    sheet(
+        "net positive suction head available",
+        "open tank at sea level, 20 °C, lift 3 m, loss 1 m",
+        HAND,
+        &[101_325.0, 2_339.3, 998.2, 0.0, 3.0, 1.0],
+        (6.111_933_795, "m", 1e-9),
+    ),
+    sheet("suction head to spare", "6.1 m against 2.5 m", HAND, &[6.1, 2.5], (3.6, "m", 1e-12)),
     sheet("turnover time", "24 m3 at 12 m3/h", HAND, &[24.0, 12.0 / 3600.0], (7200.0, "s", 1e-12)),
     sheet(
         "velocity at the grille",

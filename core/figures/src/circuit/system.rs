@@ -97,7 +97,7 @@ fn things(parts: &[Datum]) -> impl Iterator<Item = &Thing> {
     parts.iter().filter_map(|part| if let Datum::Thing(thing) = part { Some(thing) } else { None })
 }
 
-fn in_series(parts: &[Datum]) -> Branch {
+pub(super) fn in_series(parts: &[Datum]) -> Branch {
     let runs = things(parts).filter_map(|part| part.downcast_ref::<PipeRun>().copied()).collect();
     let devices = things(parts).filter_map(|part| part.downcast_ref::<DeviceLoss>().copied()).collect();
     Branch { runs, devices }
@@ -186,12 +186,12 @@ fn work(sheet: Sheet<'_>, at: Subject) -> Known<Line<Arc<SystemCurve>>> {
 }
 
 /// Whether a device stands in a run; by names only.
-fn stands_in(circuit: &Circuit, device: &Device, own: usize) -> bool {
+pub(super) fn stands_in(circuit: &Circuit, device: &Device, own: usize) -> bool {
     device.run.name() == Some(circuit.runs.items()[own].id.as_str())
 }
 
 /// The runs of a branch, with the devices that stand in them.
-fn branch(sheet: Sheet<'_>, circuit: &Circuit, own: &[usize]) -> Known<Line<Arc<Branch>>> {
+pub(super) fn branch(sheet: Sheet<'_>, circuit: &Circuit, own: &[usize]) -> Known<Line<Arc<Branch>>> {
     let runs = own.iter().map(|i| run(sheet, &circuit.runs.items()[*i]).map(Line::id));
     let devices = circuit.devices.items().iter();
     let devices = devices.filter(|d| own.iter().any(|i| stands_in(circuit, d, *i)));
@@ -247,7 +247,7 @@ pub(super) fn viscosity(sheet: Sheet<'_>, at: Subject) -> Known<Line<KinematicVi
     sheet.work(&KINEMATIC_VISCOSITY, (dynamic, density))
 }
 
-fn run(sheet: Sheet<'_>, run: &Run) -> Known<Line<Arc<PipeRun>>> {
+pub(super) fn run(sheet: Sheet<'_>, run: &Run) -> Known<Line<Arc<PipeRun>>> {
     let size = (run.bore.on(sheet), run.length.on(sheet)).all();
     let wall = (run.roughness.on(sheet), ribbed(sheet, run)).all();
     let ((bore, length), (roughness, ribbed), k) = (size, wall, coefficients(sheet, run)).all()?;
@@ -287,7 +287,7 @@ fn coefficients(sheet: Sheet<'_>, run: &Run) -> Known<Line<Ratio>> {
     sheet.fold(&NUMBERS, &parts.all()?)
 }
 
-fn device(sheet: Sheet<'_>, device: &Device) -> Known<Line<Arc<DeviceLoss>>> {
+pub(super) fn device(sheet: Sheet<'_>, device: &Device) -> Known<Line<Arc<DeviceLoss>>> {
     let loss = match sheet.case().filter {
         Filter::Clean => &device.clean,
         Filter::Dirty => &device.dirty,

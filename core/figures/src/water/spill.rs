@@ -83,7 +83,7 @@ const fn card(
 }
 
 /// The pool a circuit draws from.
-fn drawn_from(sheet: Sheet<'_>, at: Subject) -> Known<Subject> {
+pub(crate) fn drawn_from(sheet: Sheet<'_>, at: Subject) -> Known<Subject> {
     let from = &circuit(sheet, at).from;
     let Some(reference) = from.given() else { return Err(Gap::from(from.missing()).into()) };
     crate::pool::named(sheet, reference)

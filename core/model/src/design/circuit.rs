@@ -103,6 +103,15 @@ static PUMP_EFFICIENCY: FieldCard =
 static PUMP_HEAT_TO_WATER: FieldCard =
     FieldCard::plain("share of its power that warms the water", Role::Given, (0.0, 1.0), 0.01)
         .form(Form::Share);
+static PUMP_NPSH: FieldCard = FieldCard::quantity(
+    "suction head the pump needs (NPSH)",
+    Dimension::LENGTH,
+    Role::Reading,
+    (0.1, 15.0),
+    0.1,
+);
+static PUMP_LEVEL: FieldCard =
+    FieldCard::quantity("level of the pump's eye", Dimension::LENGTH, Role::Decision, (-6.0, 6.0), 0.01);
 static RUN_SIDE: ChoiceCard = ChoiceCard {
     what: "side of the pump",
     role: Role::Decision,
@@ -147,6 +156,8 @@ pub struct Circuit {
     pub to: Link,
     /// Where the pump is stopped before it empties the pool over a split joint.
     pub cut_out: Level,
+    /// The middle of the inlet of the first pump.
+    pub pump_level: Level,
     /// Another pump, beside the first, behind it, or in reserve.
     pub second_pump: SecondPump,
     /// Where it gives its water back.
@@ -201,6 +212,8 @@ pub struct Pump {
     pub efficiency: Number<Ratio>,
     /// All of it in a pump that stands in the water, little in one that an air stream cools.
     pub heat_to_water: Number<Ratio>,
+    /// At its duty, as the maker states it; "none" for a pump that stands in the water.
+    pub npsh: Number<Length>,
     /// The item of the electrical list it is.
     pub item: Link,
 }
@@ -275,6 +288,7 @@ impl Circuit {
             from: r.reference("from", "water the circuit draws from"),
             to: r.reference("to", "where the circuit lifts to"),
             cut_out: r.level("cut-out", &CIRCUIT_CUT_OUT),
+            pump_level: r.level("pump-level", &PUMP_LEVEL),
             second_pump: r.object("second-pump", "second pump", SecondPump::read),
             returns: r.repeats("returns", "returns", Return::read),
         }
@@ -311,6 +325,7 @@ impl Pump {
             power: r.number("power", &PUMP_POWER),
             efficiency: r.number("efficiency", &PUMP_EFFICIENCY),
             heat_to_water: r.number("heat-to-water", &PUMP_HEAT_TO_WATER),
+            npsh: r.number("npsh", &PUMP_NPSH),
             item: r.reference("item", "electrical item it is"),
         }
     }
