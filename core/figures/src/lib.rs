@@ -80,6 +80,7 @@ pub static CATALOGUE: &[&dyn Catalogued] = &[
     &circuit::turnover::TURNOVER,
     &circuit::turnover::LABEL_TURNOVER,
     &circuit::vessel::VESSEL_TIME,
+    &circuit::smooth::DELIVERED_SMOOTH,
     &circuit::suction::SUCTION_LOSS,
     &circuit::suction::SUCTION_HEAD,
     &circuit::suction::SUCTION_HEAD_NEEDED,

@@ -10,6 +10,7 @@ pub mod intake;
 pub mod mouth;
 pub mod pipe;
 pub mod pump;
+pub mod smooth;
 pub mod suction;
 pub mod system;
 pub mod turnover;

@@ -140,7 +140,7 @@ pub static DELIVERED_BY_ONE: Figure<Line<VolumeRate>> = Figure {
     },
 };
 
-fn meeting(
+pub(super) fn meeting(
     sheet: Sheet<'_>,
     curve: Line<Arc<PumpCurve>>,
     system: Line<Arc<SystemCurve>>,

@@ -3,6 +3,7 @@
 pub mod duty;
 mod plan;
 pub mod returns;
+pub mod smooth;
 pub mod suction;
 pub mod system;
 pub mod turnover;
