@@ -131,6 +131,7 @@ const TESTED: &[(&str, &str, &str)] = &[
         "core/calc/src/startup/tests.rs",
         "fn the_days_are_a_band",
     ),
+    ("pump curve, smooth", "core/calc/src/hydraulics/smooth.rs", "fn the_cubic_of_a_reference_library"),
     ("loss before the pump", "tests/tests/plumbing_by_hand.rs", "fn the_suction_of_the_filter_loop"),
     ("plan area of a filter", "tests/tests/filtration_by_hand.rs", "fn up_flow_of_the_wetland"),
 ];

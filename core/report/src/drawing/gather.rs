@@ -13,7 +13,7 @@ use super::plan::{Plan, Region, RegionKind, SpotKind, Track, TrackKind};
 use super::words::Tongue;
 
 /// More things of one kind than this are no plan of a hall; the rest is counted.
-const MOST: usize = 400;
+pub(super) const MOST: usize = 400;
 /// More sides than this are not drawn one by one.
 const MOST_SIDES: usize = 20_000;
 
@@ -126,6 +126,10 @@ impl<'p> Gathering<'p> {
             }
             self.region(&filter.id, RegionKind::Feature, &filter.outline, water.into_iter());
         }
+        for ledge in design.pools.items().iter().flat_map(|pool| pool.ledges.items()).take(MOST) {
+            let top = self.level_words("ledge", &ledge.level);
+            self.region(&ledge.id, RegionKind::Feature, &ledge.outline, top.into_iter());
+        }
         for site in self.first("basking sites", design.basking.items()) {
             let top = self.level_words("basking", &site.level);
             self.region(&site.id, RegionKind::Basking, &site.outline, top.into_iter());
@@ -165,6 +169,10 @@ impl<'p> Gathering<'p> {
         for guard in self.first("guards", design.visitors.guards.items()) {
             let words = self.level_words("guard", &guard.top);
             self.track(&guard.id, TrackKind::Guard, &guard.line, words);
+        }
+        for stream in self.first("streams", design.streams.items()) {
+            let kind = stream.kind.word().map(str::to_owned);
+            self.track(&stream.id, TrackKind::Stream, &stream.line, kind);
         }
         for partition in self.first("partitions", design.electrical.partitions.items()) {
             let words = self.level_words("partition", &partition.top);

@@ -57,6 +57,8 @@ pub(super) enum TrackKind {
     Guard,
     /// An electrical path goes round it.
     Partition,
+    /// Water runs along it, from pool to pool.
+    Stream,
 }
 
 /// A thing with a line.
@@ -75,6 +77,12 @@ pub(super) enum SpotKind {
     Item(&'static str),
     /// Takes water.
     Intake,
+    /// Gives water back.
+    Return,
+    /// Lets water out that is too much.
+    Overflow,
+    /// Lets animals out of the water.
+    Exit,
     /// Somebody looks from here.
     Position,
     /// A door, somewhere along its barrier.

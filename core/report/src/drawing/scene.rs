@@ -166,6 +166,7 @@ pub(super) fn track_stroke(kind: TrackKind) -> Stroke {
         TrackKind::Panel => Stroke::PANEL,
         TrackKind::Guard => Stroke::GUARD,
         TrackKind::Partition => Stroke::PARTITION,
+        TrackKind::Stream => Stroke::STREAM,
     }
 }
 
@@ -188,6 +189,27 @@ pub(super) fn sign(kind: SpotKind, [x, y]: Mm, svg: &mut Svg) {
             svg.circle([x, y], 1.5, Fill::PAPER, Stroke { width: 0.3, ..Stroke::THIN });
             svg.line([x - 1.06, y - 1.06], [x + 1.06, y + 1.06], Stroke::THIN);
             svg.line([x - 1.06, y + 1.06], [x + 1.06, y - 1.06], Stroke::THIN);
+        }
+        // The tail of an arrow that goes away, above, and the tip of one that comes.
+        SpotKind::Return => {
+            svg.circle([x, y], 1.5, Fill::PAPER, Stroke { width: 0.3, ..Stroke::THIN });
+            svg.circle([x, y], 0.5, Fill::INK, Stroke::NONE);
+        }
+        SpotKind::Overflow => {
+            svg.circle([x, y], 1.5, Fill::PAPER, Stroke { width: 0.3, ..Stroke::THIN });
+            svg.line([x - 1.5, y], [x + 1.5, y], Stroke { width: 0.3, ..Stroke::THIN });
+        }
+        SpotKind::Exit => {
+            svg.rectangle([x - 1.8, y - 1.2], [3.6, 2.4], Fill::PAPER, Stroke { width: 0.3, ..Stroke::THIN });
+            let rise = [
+                [x - 1.4, y + 0.9],
+                [x - 0.4, y + 0.9],
+                [x - 0.4, y + 0.1],
+                [x + 0.6, y + 0.1],
+                [x + 0.6, y - 0.7],
+                [x + 1.4, y - 0.7],
+            ];
+            svg.path(&open_path(&rise), Fill::NONE, Stroke { width: 0.3, ..Stroke::THIN }, "");
         }
         SpotKind::Position => {
             let corners = vec![[x - 1.8, y + 1.3], [x + 1.8, y + 1.3], [x, y - 1.8]];

@@ -1,11 +1,11 @@
-//! Things of the plan that have a place: electrical items, intakes, viewing positions, doors; and whose place stands for
+//! Things of the plan that have a place: electrical items, intakes, returns, overflows, ways out, viewing positions, doors; and whose place stands for
 //! what has none.
 
 use haulout_calc::geometry::{Outline, Point};
 use haulout_model::barrier::Door;
 use haulout_model::electrical::Item;
 
-use super::gather::{Gathering, letters};
+use super::gather::{Gathering, MOST, letters};
 use super::plan::{Plan, RegionKind, Spot, SpotKind, TrackKind, along, middle};
 
 impl Gathering<'_> {
@@ -22,6 +22,7 @@ impl Gathering<'_> {
                 self.spot(&intake.id, SpotKind::Intake, at, None, words);
             }
         }
+        self.ways_of_water();
         for position in self.first("viewing positions", design.visitors.positions.items()) {
             let eye = self.number(&position.eye).map(|e| format!("eye {}", self.tongue.length(e)));
             if let Some(at) = self.place(&position.id, &position.at[0], &position.at[1]) {
@@ -32,6 +33,31 @@ impl Gathering<'_> {
             self.door(door);
         }
         self.aliases();
+    }
+
+    /// Where water comes back and runs over, and where animals leave it.
+    fn ways_of_water(&mut self) {
+        let design = self.design();
+        let returns = design.circuits.items().iter().flat_map(|circuit| circuit.returns.items());
+        for back in returns.take(MOST) {
+            let words = self.level_words("return", &back.level).into_iter().collect();
+            if let Some(at) = self.place(&back.id, &back.at[0], &back.at[1]) {
+                self.spot(&back.id, SpotKind::Return, at, None, words);
+            }
+        }
+        for overflow in design.pools.items().iter().flat_map(|pool| pool.overflows.items()).take(MOST) {
+            let words = vec!["overflow".to_owned()];
+            if let Some(at) = self.place(&overflow.id, &overflow.at[0], &overflow.at[1]) {
+                self.spot(&overflow.id, SpotKind::Overflow, at, None, words);
+            }
+        }
+        for exit in design.pools.items().iter().flat_map(|pool| pool.exits.items()).take(MOST) {
+            let words =
+                self.level_words(exit.kind.word().unwrap_or("way out,"), &exit.foot).into_iter().collect();
+            if let Some(at) = self.place(&exit.id, &exit.at[0], &exit.at[1]) {
+                self.spot(&exit.id, SpotKind::Exit, at, None, words);
+            }
+        }
     }
 
     fn spot(&mut self, id: &str, kind: SpotKind, at: Point, reach: Option<f64>, words: Vec<String>) {

@@ -132,6 +132,7 @@ fn tracks(plan: &Plan) -> impl Iterator<Item = (Swatch, String)> {
         (TrackKind::Panel, "viewing panel, sill to head"),
         (TrackKind::Guard, "guard for visitors"),
         (TrackKind::Partition, "partition (electrical)"),
+        (TrackKind::Stream, "stream or fall"),
     ];
     let shown = |kind| plan.tracks.iter().any(|t| t.kind == kind);
     kinds
@@ -159,6 +160,9 @@ fn depth_entries(plan: &Plan, tongue: Tongue) -> Vec<(Swatch, String)> {
 fn signs(plan: &Plan) -> Vec<(Swatch, String)> {
     let kinds = [
         (SpotKind::Intake, "intake"),
+        (SpotKind::Return, "return"),
+        (SpotKind::Overflow, "overflow"),
+        (SpotKind::Exit, "way out of the water"),
         (SpotKind::Position, "viewing position, eye"),
         (SpotKind::Door, "door (place not stated)"),
         (SpotKind::Item("S"), "socket"),

@@ -51,6 +51,7 @@ impl Stroke {
     pub(super) const PANEL: Stroke = stroke("#0b3c5d", 1.3, "");
     pub(super) const GUARD: Stroke = stroke(BLACK, 0.5, "1.2 0.8");
     pub(super) const PARTITION: Stroke = stroke("#6b3fa0", 0.4, "3 1 0.6 1 0.6 1");
+    pub(super) const STREAM: Stroke = stroke("#0b3c5d", 0.9, "2.4 0.6");
     pub(super) const REACH: Stroke = stroke("#8a1c1c", 0.25, "2 1");
     /// Of the lines round water, nearest first.
     pub(super) const ZONES: [Stroke; 4] = [
@@ -110,6 +111,7 @@ mod tests {
             Stroke::PANEL,
             Stroke::GUARD,
             Stroke::PARTITION,
+            Stroke::STREAM,
             Stroke::REACH,
             a,
             b,
