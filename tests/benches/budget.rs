@@ -178,6 +178,7 @@ const DRY: &[About] = &[
     About::PoolPair,
     About::Position,
     About::PositionPool,
+    About::Space,
 ];
 
 /// The wet half of the sound example: every closed figure alone in a book of its own, with all that it hangs on, and the course of
