@@ -59,6 +59,7 @@ pub static RULES: &[&CompiledRule] = &[
     &plumbing::velocity_in_the_pipes::RULE,
     &plumbing::delivered_near_the_label::RULE,
     &plumbing::suction_head_enough::RULE,
+    &plumbing::static_head_fits_the_levels::RULE,
     &plumbing::siphon_broken_at_the_return::RULE,
     &plumbing::fill_parted_by_air::RULE,
     &plumbing::header_spreads_evenly::RULE,

@@ -58,6 +58,7 @@ fn one((design, register): (&Design, &Register), key: &str, sizes: &[&str]) -> S
         "item" => format!("electrical item {id}"),
         "basking" => format!("basking site {id}"),
         "position" => format!("viewing position {id}"),
+        "stocking" => format!("stocking step {id}"),
         "panel" => format!("viewing panel {id}"),
         "reference" => format!("the name at {id}"),
         "outline" => format!("outline of {id}"),

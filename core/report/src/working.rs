@@ -57,6 +57,12 @@ pub(crate) fn step(book: &Book<'_>, line: LineId, shown: Shown, system: System) 
     let card = formula.card();
     let arguments = book.arguments(line);
     let Datum::Number(value) = record.datum else { return None };
+    // The largest, the least or the sum of one thing is that thing.
+    if let ([only], true) = (arguments.as_slice(), card.symbols.is_empty())
+        && book.record(*only).datum.number() == Some(value)
+    {
+        return step(book, *only, shown, system);
+    }
     let said = shown.unit.filter(|unit| unit.dimension == record.dimension);
     let unit = said.unwrap_or_else(|| unit_of(book, line, system));
     if card.kind == Kind::Closed {

@@ -8,6 +8,7 @@ pub(crate) mod header_spreads_evenly;
 pub(crate) mod jet_clear_of_the_intake;
 pub(crate) mod no_single_blockable_suction;
 pub(crate) mod siphon_broken_at_the_return;
+pub(crate) mod static_head_fits_the_levels;
 pub(crate) mod suction_head_enough;
 pub(crate) mod turnover_by_delivered_flow;
 pub(crate) mod velocity_at_the_grille;

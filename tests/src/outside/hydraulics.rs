@@ -263,6 +263,14 @@ pub(super) const ROWS: &[Row] = &[
         (6.111_933_795, "m", 1e-9),
     ),
     sheet("suction head to spare", "6.1 m against 2.5 m", HAND, &[6.1, 2.5], (3.6, "m", 1e-12)),
+    sheet(
+        "height left out of the static head",
+        "1.15 m over 0.80 m, 0.20 m stated",
+        HAND,
+        &[0.35, 0.2],
+        (0.15, "m", 1e-12),
+    ),
+    sheet("flow without the strongest pump", "5, 6 and 2 m3/h", HAND, &[5.0, 6.0, 2.0], (7.0, "m3/s", 1e-12)),
     sheet("turnover time", "24 m3 at 12 m3/h", HAND, &[24.0, 12.0 / 3600.0], (7200.0, "s", 1e-12)),
     sheet(
         "velocity at the grille",

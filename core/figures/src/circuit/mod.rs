@@ -1,7 +1,9 @@
 //! Figures about a water circuit.
 
 pub mod duty;
+pub mod lift;
 mod plan;
+pub mod remaining;
 pub mod returns;
 pub mod smooth;
 pub mod suction;

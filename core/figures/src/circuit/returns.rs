@@ -91,7 +91,7 @@ pub static RETURN_FLOW: Figure<Line<VolumeRate>> = Figure {
 };
 
 /// The level of the water a return ends in.
-fn level_into(sheet: Sheet<'_>, own: &Return) -> Known<Line<Length>> {
+pub(super) fn level_into(sheet: Sheet<'_>, own: &Return) -> Known<Line<Length>> {
     let Some(into) = own.into.given() else { return Err(Gap::from(own.into.missing()).into()) };
     let design = sheet.design();
     if let Some(found) = design.filter_named(into.name()) {

@@ -77,6 +77,18 @@ pub(crate) fn joined_pools(sheet: Sheet<'_>, at: Subject) -> Known<Vec<Subject>>
     Ok(pools.into_iter().map(|pool| Subject::nth(About::Pool, pool)).collect())
 }
 
+/// The circuits of the water a pool belongs to.
+///
+/// # Errors
+/// As for its pools; out of range where there is none.
+pub(crate) fn joined_circuits(sheet: Sheet<'_>, at: Subject) -> Known<Vec<Subject>> {
+    let (_, circuits) = reached(sheet, at)?;
+    if circuits.is_empty() {
+        return Err(Gap::of(GapKind::OutOfRange, "no circuit moves this water", Vec::new()).into());
+    }
+    Ok(circuits.into_iter().map(|circuit| Subject::nth(About::Circuit, circuit)).collect())
+}
+
 /// Pools and circuits reached from a pool by the basins that circuits list.
 fn reached(sheet: Sheet<'_>, at: Subject) -> Known<(Vec<usize>, Vec<usize>)> {
     let design = sheet.design();

@@ -34,7 +34,7 @@ const fn law(
     }
 }
 
-static HIGHER: Many<Length, Length> = Many {
+pub(crate) static HIGHER: Many<Length, Length> = Many {
     card: &law("higher of levels", "z_max", "max", &[], Kind::Closed),
     run: |levels| {
         let higher = |a: Length, b: Length| if b > a { b } else { a };
