@@ -9,6 +9,7 @@ use haulout_quantity::si::{Area, Length, Mass, MassDensity};
 
 use crate::formula::{Formula, FormulaCard, Kind, Refusal};
 use crate::geometry::{Outline, Point};
+use crate::zero::crossing;
 
 /// How deep a load sinks a raft that stays level.
 pub static SINKAGE: Formula<(Mass, MassDensity, Area), Length> = Formula {
@@ -69,7 +70,7 @@ pub fn edge_draught(raft: &Laden<'_>) -> Result<f64, Refusal> {
     })
 }
 
-/// Area, first and second moment of the part of the waterplane beyond a line.
+/// Area, first and second moment about a line of the part of the waterplane beyond it.
 struct Part {
     area: f64,
     first: f64,
@@ -91,57 +92,55 @@ fn towards(raft: &Laden<'_>, normal: Point) -> f64 {
     let arm = (far - raft.inset).max(0.0);
     let lever = raft.load * arm / (raft.own + raft.load);
     let whole = beyond(&rings, near);
-    let at = |t: f64| volume * (1.0 / whole.area + lever * t / whole.second);
+    let about_the_middle = whole.second + near * (2.0 * whole.first + near * whole.area);
+    let at = |t: f64| volume * (1.0 / whole.area + lever * t / about_the_middle);
     if at(near) >= 0.0 { at(far) } else { partly_dry(&rings, [near, far], lever, volume) }
 }
 
-/// Depth at the far edge when the near one hangs over the water: the line where the bottom leaves the water is found by
-/// halving until the wet part's push stands under the weight.
+/// Depth at the far edge when the near one hangs over the water: the line where the bottom leaves the water is where the
+/// wet part's push stands under the weight.
 fn partly_dry(rings: &[Vec<Point>], [near, far]: [f64; 2], lever: f64, volume: f64) -> f64 {
     let push = |line: f64| {
         let part = beyond(rings, line);
-        (part.first - line * part.area, part.second - line * part.first)
+        (part.first, part.second + line * part.first)
     };
-    let (mut low, mut high) = (near, far);
-    for _ in 0..80 {
-        let line = 0.5 * (low + high);
+    // How far the push stands beyond the weight; as the line nears the edge, the push does too.
+    let off = |line: f64| {
         let (size, moment) = push(line);
-        if moment < lever * size { low = line } else { high = line }
-    }
-    let (size, _) = push(low);
-    volume / size * (far - low)
+        if size > 0.0 { moment / size - lever } else { far - lever }
+    };
+    let line = crossing(off, (near, off(near)), (far, far - lever));
+    let (size, _) = push(line);
+    volume / size * (far - line)
 }
 
-/// The part of the rings beyond the line across at `line`. Holes count against it by their winding.
+/// The part of the rings beyond the line across at `line`, with its moments about that line: what closes the cut lies on
+/// it and adds nothing. Holes count against it by their winding.
 fn beyond(rings: &[Vec<Point>], line: f64) -> Part {
     let mut part = Part { area: 0.0, first: 0.0, second: 0.0 };
     for ring in rings {
-        let cut = cut(ring, line);
-        let next = cut.iter().cycle().skip(1);
-        for (a, b) in cut.iter().zip(next) {
-            let cross = a[0] * b[1] - b[0] * a[1];
-            part.area += cross / 2.0;
-            part.first += cross * (a[0] + b[0]) / 6.0;
-            part.second += cross * (a[0] * a[0] + a[0] * b[0] + b[0] * b[0]) / 12.0;
+        let mut from = ring[ring.len() - 1];
+        for to in ring {
+            let (wet, still_wet) = (from[0] >= line, to[0] >= line);
+            let passes = [line, from[1] + (line - from[0]) / (to[0] - from[0]) * (to[1] - from[1])];
+            if wet || still_wet {
+                part.add(if wet { from } else { passes }, if still_wet { *to } else { passes }, line);
+            }
+            from = *to;
         }
     }
     part
 }
 
-/// A ring cut off at a line: what lies beyond it.
-fn cut(ring: &[Point], line: f64) -> Vec<Point> {
-    let next = ring.iter().cycle().skip(1);
-    let mut kept = Vec::with_capacity(ring.len() + 2);
-    for (a, b) in ring.iter().zip(next) {
-        if a[0] >= line {
-            kept.push(*a);
-        }
-        if (a[0] >= line) != (b[0] >= line) {
-            let share = (line - a[0]) / (b[0] - a[0]);
-            kept.push([line, a[1] + share * (b[1] - a[1])]);
-        }
+impl Part {
+    /// Adds what lies between a side and the line.
+    fn add(&mut self, a: Point, b: Point, line: f64) {
+        let (from, to) = (a[0] - line, b[0] - line);
+        let cross = from * b[1] - to * a[1];
+        self.area += cross / 2.0;
+        self.first += cross * (from + to) / 6.0;
+        self.second += cross * (from * from + from * to + to * to) / 12.0;
     }
-    kept
 }
 
 #[cfg(test)]

@@ -17,3 +17,4 @@ pub mod reach;
 pub mod sight;
 pub mod startup;
 pub mod water;
+mod zero;

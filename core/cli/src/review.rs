@@ -82,8 +82,12 @@ pub(crate) fn review_all(
     let mut status = if remarks.is_empty() { Status::Clear } else { Status::Impossible };
     desk.open(out)?;
     for some in found.files.chunks(AT_ONCE) {
-        let done: Vec<Option<Done>> =
-            some.par_iter().map(|candidate| desk.one(candidate, &progress)).collect();
+        let one = |candidate| desk.one(candidate, &progress);
+        // One file needs no other threads, and starting them takes as long as reviewing it.
+        let done: Vec<Option<Done>> = match some {
+            [only] => vec![one(only)],
+            _ => some.par_iter().map(one).collect(),
+        };
         progress.clear();
         for (candidate, done) in some.iter().zip(done) {
             count(&mut counts, candidate, done.is_some());

@@ -63,9 +63,9 @@ pub fn review<'d>(
     substitutions: &'d [Substitution],
     options: &Options,
 ) -> Review<'d> {
-    let book = Book::new(design, &ruleset.limits, substitutions);
+    let book = Book::whole(design, &ruleset.limits, substitutions);
     let stage = options.stage.or(ruleset.stage()).unwrap_or_else(|| design.project.stage());
-    let mut answers = Vec::new();
+    let mut answers = Vec::with_capacity(4 * ruleset.rules.len());
     let mut walks: Vec<(About, Walk)> = Vec::new();
     for (position, rule) in ruleset.rules.iter().enumerate() {
         let asking = Asking { book: &book, rule, position, stage, on: &options.on };
@@ -218,9 +218,9 @@ impl Asking<'_, '_> {
         let design = self.book.design();
         let open = matches!(verdict.outcome, Outcome::Short | Outcome::NotAssessed);
         let variance = if open && !design.variances.items().is_empty() {
-            let key = subject.map_or_else(|| card.about.name().to_owned(), |s| s.key(design));
+            let key = || subject.map_or_else(|| card.about.name().to_owned(), |s| s.key(design));
             let named = position.and_then(|at| self.book.register().authority(at)).map(|a| a.id);
-            covering(design, &card.id, &key, named, self.on)
+            covering(design, &card.id, key, named, self.on)
         } else {
             None
         };

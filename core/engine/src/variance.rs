@@ -6,16 +6,22 @@ use haulout_model::Design;
 pub(crate) fn covering(
     design: &Design,
     rule: &str,
-    subject: &str,
+    subject: impl Fn() -> String,
     authority: Option<&str>,
     on: &str,
 ) -> Option<(usize, bool)> {
-    let names = |variance: &haulout_model::variance::Variance| {
+    let mut key = None;
+    let mut names = |variance: &haulout_model::variance::Variance| {
+        // Hardly any answer has a variance of its rule: the subject is put into words for these alone.
+        if variance.rule.words() != Some(rule) {
+            return false;
+        }
         let same_authority = match variance.authority.words() {
             Some(words) => Some(words) == authority,
             None => true,
         };
-        variance.rule.words() == Some(rule) && variance.subject.words() == Some(subject) && same_authority
+        let subject: &String = key.get_or_insert_with(&subject);
+        variance.subject.words() == Some(subject) && same_authority
     };
     let found: Vec<(usize, bool)> = design
         .variances

@@ -160,12 +160,6 @@ pub fn outline(sheet: Sheet<'_>, field: &ShapeField) -> Known<Line<Drawn>> {
     chained(sheet, field, 0)
 }
 
-/// The first outline without the others.
-pub(crate) fn without(sheet: Sheet<'_>, first: Line<Drawn>, others: &[Line<Drawn>]) -> Known<Line<Drawn>> {
-    let lines: Vec<LineId> = std::iter::once(first.id()).chain(others.iter().map(|l| l.id())).collect();
-    sheet.assemble(&LESS, &lines)
-}
-
 fn chained(sheet: Sheet<'_>, field: &ShapeField, length: u8) -> Known<Line<Drawn>> {
     let State::Given(shape) = field.state() else {
         return Err(Gap::from(field.missing()).into());

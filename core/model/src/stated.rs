@@ -8,8 +8,8 @@ use haulout_quantity::{Dimension, Measure, Parts, Unit};
 use rustc_hash::{FxBuildHasher, FxHashMap, FxHashSet};
 
 use crate::card::FieldCard;
-use crate::field::{Missing, Origin, Seat, State, Value};
-use crate::ledger::{Ledger, NumberRoot};
+use crate::field::{Missing, Origin, Seat, Standing, State, Value};
+use crate::ledger::{Ledger, NumberRoot, Patch};
 use crate::standing_in::Places;
 
 /// A stated number whose kind is known by its card only.
@@ -29,6 +29,8 @@ pub struct Written {
 
 /// The card of a number is a root beside the number at the same node; this far above its part.
 const CARD: u8 = 128;
+/// The cards of all numbers of a part of the file are a root beside its first number; this far above the part of that.
+const CARDS: u8 = 192;
 
 impl Stated {
     /// The dimension of its card.
@@ -75,6 +77,17 @@ pub struct Part {
     pub numbers: Vec<Stated>,
     /// Its numbers that are to be decided.
     pub undecided: Vec<Missing>,
+}
+
+impl Part {
+    /// The cards of its numbers, in their order, as a line; none where it states no number.
+    pub fn written<L: Ledger>(&self, ledger: L) -> Option<L::Line<Arc<Vec<Written>>>> {
+        let origin = self.numbers.first()?.root.origin;
+        let card = |n: &Stated| Written { card: n.root.card, unit: n.root.unit };
+        let cards = |_: Patch<'_>| self.numbers.iter().map(card).collect();
+        let beside = origin.part(origin.part + CARDS);
+        Some(ledger.thing(beside, origin.node + 1, Standing::Settled, cards))
+    }
 }
 
 pub(crate) fn parts(places: &Places<'_>, numbers: Vec<Stated>, undecided: Vec<Missing>) -> Vec<Part> {

@@ -1,5 +1,7 @@
 //! The register of one run: the built-in tables with what house annexes add to them and put in the place of their values.
 
+use std::sync::Mutex;
+
 use crate::authority::{AUTHORITIES, Authority, Matter};
 use crate::nearest::nearest_of;
 use crate::species::{SPECIES, Species, TRAITS};
@@ -7,12 +9,25 @@ use crate::value::Value;
 
 /// Species and authorities as one run sees them. What annexes add lives to the end of the process, because lines of the
 /// sheet point at it; two runs with different annexes have different registers and do not see each other's.
-#[derive(Debug, Clone, Default)]
+#[derive(Debug, Default)]
 pub struct Register {
     species: Vec<&'static Species>,
     authorities: Vec<&'static Authority>,
     /// Values by address, for they have no names of their own, with the position of the annex each came from.
     came: Vec<(usize, u16)>,
+    /// Names that were not known, with the key nearest to each: designs of one house share them.
+    strangers: Mutex<Vec<(String, &'static str)>>,
+}
+
+/// Strangers that are remembered at most.
+const STRANGERS: usize = 64;
+
+impl Clone for Register {
+    fn clone(&self) -> Self {
+        let Register { species, authorities, came, .. } = self;
+        let (species, authorities, came) = (species.clone(), authorities.clone(), came.clone());
+        Register { species, authorities, came, strangers: Mutex::default() }
+    }
 }
 
 fn address(value: &'static Value) -> usize {
@@ -28,7 +43,19 @@ impl Register {
 
     /// The key nearest to a name that is not known.
     pub fn nearest(&self, name: &str) -> &'static str {
-        nearest_of(self.species().into_iter(), name)
+        let of =
+            |known: &Vec<(String, &'static str)>| known.iter().find(|(n, _)| n == name).map(|(_, key)| *key);
+        // Nothing panics while it is locked; if it did, what is remembered would still be right.
+        if let Some(key) = self.strangers.lock().ok().and_then(|known| of(&known)) {
+            return key;
+        }
+        let key = nearest_of(self.species().into_iter(), name);
+        if let Ok(mut known) = self.strangers.lock()
+            && known.len() < STRANGERS
+        {
+            known.push((name.to_owned(), key));
+        }
+        key
     }
 
     /// All species: the built-in ones, each as the annexes left it, then those that annexes added.
@@ -88,6 +115,7 @@ impl Register {
         }
         self.species.retain(|s| s.key != species.key);
         self.species.push(species);
+        self.strangers = Mutex::default();
         Ok(species)
     }
 

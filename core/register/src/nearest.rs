@@ -10,17 +10,21 @@ pub fn nearest(name: &str) -> &'static str {
 /// The key, among these species, nearest to a name by key or by Latin name; the first of several, none of none.
 pub(crate) fn nearest_of(species: impl Iterator<Item = &'static Species>, name: &str) -> &'static str {
     let wanted = name.to_lowercase();
-    let mut found = (usize::MAX, "");
-    for species in species {
-        for name in [species.key, &species.latin.to_lowercase()] {
-            // A name that has other letters altogether need not be compared letter by letter.
-            if letters_apart(&wanted, name) < found.0 {
-                let apart = strsim::damerau_levenshtein(&wanted, name);
-                found = if apart < found.0 { (apart, species.key) } else { found };
-            }
+    let names = species.enumerate().flat_map(|(at, species)| {
+        let latin = species.latin.to_lowercase();
+        [species.key.to_owned(), latin].map(|name| (letters_apart(&wanted, &name), at, species.key, name))
+    });
+    let mut names: Vec<(usize, usize, &str, String)> = names.collect();
+    // The likeliest first: once one is found, a name with more other letters than that need not be compared letter by letter.
+    names.sort_unstable_by_key(|(least, at, ..)| (*least, *at));
+    let mut found = (usize::MAX, usize::MAX, "");
+    for (least, at, key, name) in &names {
+        if (*least, *at) < (found.0, found.1) {
+            let apart = strsim::osa_distance(&wanted, name);
+            found = if (apart, *at) < (found.0, found.1) { (apart, *at, *key) } else { found };
         }
     }
-    found.1
+    found.2
 }
 
 /// How many letters one name has that the other has not, whatever their order: no fewer steps lead from one to the other.
@@ -50,7 +54,7 @@ mod tests {
         for name in ["Emis", "caiman crocodile", "tortue d'Hermann à l'eau", ""] {
             let wanted = name.to_lowercase();
             for species in SPECIES {
-                let steps = strsim::damerau_levenshtein(&wanted, species.key);
+                let steps = strsim::osa_distance(&wanted, species.key);
                 assert!(letters_apart(&wanted, species.key) <= steps, "{name}, {}", species.key);
             }
         }

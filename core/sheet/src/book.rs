@@ -14,20 +14,10 @@ use crate::formula::{AnyFormula, Lines};
 use crate::gap::{Gap, GapKind, Known};
 use crate::limit::{Limit, Limits};
 use crate::line::{Datum, Entry, Line, LineId, Made, Record};
+use crate::substitution::Substitution;
 use crate::walk::Marks;
 use crate::worked::{Worked, same};
 use haulout_register::{Authority, Register, Species, Value};
-
-/// Another value at one place of the document: the *what if*.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Substitution {
-    /// The node of the value.
-    pub node: u32,
-    /// Which of its numbers, as [`Origin::part`] counts them.
-    pub part: u8,
-    /// The value in SI; an option of a choice by its number, yes as 1.
-    pub value: f64,
-}
 
 #[derive(Clone)]
 pub(crate) enum Memo {
@@ -41,8 +31,9 @@ pub(crate) type MemoKey = (usize, u64, u32);
 /// Formulas of up to so many lines are worked without asking for memory.
 const FEW: usize = 8;
 
-/// Lines that room is made for at once; a book grows beyond.
-const EXPECTED: usize = 512;
+/// Lines that room is made for at once, for a few figures and for a whole review; a book grows beyond.
+const FEW_LINES: usize = 128;
+const EXPECTED: usize = 2048;
 
 /// The lines of one review of one design under one ruleset, with its substitutions.
 pub struct Book<'d> {
@@ -60,19 +51,33 @@ pub struct Book<'d> {
 }
 
 impl<'d> Book<'d> {
-    /// An empty book.
+    /// An empty book, for a few figures.
     pub fn new(design: &'d Design, limits: &'d Limits, substitutions: &'d [Substitution]) -> Self {
+        Book::with_room(design, limits, substitutions, FEW_LINES)
+    }
+
+    /// An empty book with room for all that the rules ask for.
+    pub fn whole(design: &'d Design, limits: &'d Limits, substitutions: &'d [Substitution]) -> Self {
+        Book::with_room(design, limits, substitutions, EXPECTED)
+    }
+
+    fn with_room(
+        design: &'d Design,
+        limits: &'d Limits,
+        substitutions: &'d [Substitution],
+        lines: usize,
+    ) -> Self {
         Book {
             design,
             limits,
             substitutions,
-            records: RefCell::new(Vec::with_capacity(EXPECTED)),
-            arguments: RefCell::new(Vec::with_capacity(EXPECTED)),
-            roots: RefCell::new(FxHashMap::with_capacity_and_hasher(EXPECTED / 2, FxBuildHasher)),
+            records: RefCell::new(Vec::with_capacity(lines)),
+            arguments: RefCell::new(Vec::with_capacity(2 * lines)),
+            roots: RefCell::new(FxHashMap::with_capacity_and_hasher(lines / 2, FxBuildHasher)),
             limit_lines: RefCell::default(),
             register_lines: RefCell::default(),
-            worked: RefCell::default(),
-            memo: RefCell::default(),
+            worked: RefCell::new(Worked::with_room(lines / 2)),
+            memo: RefCell::new(FxHashMap::with_capacity_and_hasher(lines / 2, FxBuildHasher)),
             marks: RefCell::default(),
         }
     }

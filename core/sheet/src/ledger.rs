@@ -7,9 +7,10 @@ use haulout_model::{ChoiceRoot, FieldCard, Ledger, Missing, NumberRoot, Origin, 
 use haulout_quantity::si::{Length, Ratio};
 use haulout_quantity::{Basis, Dimension, Measure};
 
-use crate::book::{Sheet, Substitution};
+use crate::book::Sheet;
 use crate::gap::{Gap, Gaps};
 use crate::line::{Datum, Line, Made};
+use crate::substitution::Substitution;
 
 static COPIED: Formula<(Length, Length, Ratio), Length> = Formula {
     card: &FormulaCard {

@@ -11,14 +11,16 @@ mod gap;
 mod ledger;
 mod limit;
 mod line;
+mod substitution;
 mod walk;
 mod worked;
 
-pub use book::{Book, Sheet, Substitution};
+pub use book::{Book, Sheet};
 pub use case::{Axis, Case, Filter, LevelState, Pumps, Size};
 pub use figure::{Catalogued, Figure, FigureCard};
 pub use formula::{AnyFormula, Assembly, Lines, Many};
 pub use gap::{All, Gap, GapKind, Gaps, Known};
 pub use limit::{Limit, LimitValue, Limits, Tighter};
 pub use line::{Datum, Entry, Line, LineId, Made, Record};
+pub use substitution::Substitution;
 pub use walk::Roots;

@@ -2,7 +2,7 @@
 
 use std::hash::{Hash, Hasher};
 
-use rustc_hash::{FxHashMap, FxHasher};
+use rustc_hash::{FxBuildHasher, FxHashMap, FxHasher};
 
 use crate::formula::AnyFormula;
 use crate::gap::{GapKind, Gaps, Known};
@@ -18,7 +18,6 @@ struct Refused {
 
 /// Lines and refusals by a number made of formula and lines. Two that happen to share the number are both worked anew
 /// each time, which costs time and changes nothing.
-#[derive(Default)]
 pub(crate) struct Worked {
     pub(crate) lines: FxHashMap<u64, LineId>,
     refusals: FxHashMap<u64, Refused>,
@@ -30,6 +29,13 @@ pub(crate) fn same(one: &'static dyn AnyFormula, other: &'static dyn AnyFormula)
 }
 
 impl Worked {
+    pub(crate) fn with_room(lines: usize) -> Self {
+        Worked {
+            lines: FxHashMap::with_capacity_and_hasher(lines, FxBuildHasher),
+            refusals: FxHashMap::default(),
+        }
+    }
+
     pub(crate) fn key(formula: &'static dyn AnyFormula, lines: &[LineId]) -> u64 {
         let mut hasher = FxHasher::default();
         std::ptr::from_ref(formula).cast::<()>().addr().hash(&mut hasher);

@@ -111,7 +111,7 @@ fn corner() -> f64 {
 }
 
 pub(super) const ROWS: &[Row] = &[
-    call("area inside an outline", "gable", GABLE, || of(gable(), Outline::area), (14.0, "m2", 1e-12)),
+    call("", "area of the gable", GABLE, || of(gable(), Outline::area), (14.0, "m2", 1e-12)),
     call(
         "",
         "perimeter of the gable",
@@ -133,7 +133,7 @@ pub(super) const ROWS: &[Row] = &[
         || of(gable(), |o| o.centroid()[1]),
         (1.761904761904762, "m", 1e-12),
     ),
-    call("area inside an outline", "L", ELL, || of(ell(), Outline::area), (21.0, "m2", 1e-12)),
+    call("", "area of the L", ELL, || of(ell(), Outline::area), (21.0, "m2", 1e-12)),
     call("", "centroid of the L, x", ELL, || of(ell(), |o| o.centroid()[0]), (2.357142857142857, "m", 1e-12)),
     call("outline moved inward", "L by 0.25 m", ELL, || inset_area(ell(), 0.25), (15.75, "m2", 1e-12)),
     call("outline moved inward", "L by 0.50 m", ELL, || inset_area(ell(), 0.5), (11.0, "m2", 1e-12)),
@@ -167,6 +167,13 @@ pub(super) const ROWS: &[Row] = &[
     ),
     call("outlines joined", "two quadrangles", PAIR, || pair(joined), (15.830494120153155, "m2", 1e-9)),
     call("outline less others", "two quadrangles", PAIR, || pair(lessened), (6.230494120153156, "m2", 1e-9)),
+    call(
+        "area of a zone that is not drawn over",
+        "two quadrangles",
+        PAIR,
+        || pair(|a, b| a.area_beside(std::iter::once(b))),
+        (6.230494120153156, "m2", 1e-9),
+    ),
     call(
         "area outside",
         "two quadrangles",

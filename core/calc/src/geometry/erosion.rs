@@ -41,7 +41,7 @@ impl Run {
 pub(super) fn lay_eroded(rings: &[Vec<Run>], by: f64, sweep: &mut Sweep, layer: usize) {
     for runs in rings {
         let whole: Vec<bool> = (0..runs.len()).map(|i| survives(runs, i, by)).collect();
-        sweep.add(&raw(runs, &whole, by), layer);
+        sweep.add_raw(&raw(runs, &whole, by), layer);
     }
 }
 

@@ -1,6 +1,6 @@
 //! An outline: one closed ring of corners, or what joining and cutting made of several.
 
-use super::point::{NEAR, Point, cross, distance, distance_to_side, sides, signed_area, sub};
+use super::point::{NEAR, Point, cross, distance, sides, signed_area, square_to_side, sub};
 use super::sound::{NO_AREA, Unsound, finite_corners, sound_ring};
 use super::sweep::Sweep;
 
@@ -126,7 +126,7 @@ impl Outline {
 
     /// Distance from a point to the nearest side, from within or without, metres.
     pub fn distance_to_side(&self, point: Point) -> f64 {
-        self.sides().map(|(a, b)| distance_to_side(point, a, b)).fold(f64::INFINITY, f64::min)
+        self.sides().map(|(a, b)| square_to_side(point, a, b)).fold(f64::INFINITY, f64::min).sqrt()
     }
 
     /// Distance from a point to the region, metres; nothing for a point within it or on a side.
@@ -141,11 +141,11 @@ impl Outline {
 
     /// Whether no corner turns right and there are neither parts nor holes.
     pub(super) fn is_convex(&self) -> bool {
-        let turn = |ring: &[Point], i: usize| {
-            let (a, b, c) = (ring[i], ring[(i + 1) % ring.len()], ring[(i + 2) % ring.len()]);
-            cross(sub(b, a), sub(c, b))
+        let turns_left = |ring: &[Point]| {
+            let next = sides(ring).skip(1).chain(sides(ring).take(1));
+            sides(ring).zip(next).all(|((a, b), (_, c))| cross(sub(b, a), sub(c, b)) >= 0.0)
         };
-        self.corners().is_some_and(|ring| (0..ring.len()).all(|i| turn(ring, i) >= 0.0))
+        self.corners().is_some_and(turns_left)
     }
 
     /// Whether this outline is convex and all corners of the other lie in it, so that all of the other does.
@@ -189,6 +189,19 @@ impl Outline {
         self.lay(&mut sweep, 0);
         other.lay(&mut sweep, 1);
         sweep.area(|winding| winding[0] > 0 && winding[1] > 0)
+    }
+
+    /// Area that lies under none of the others, square metres.
+    pub fn area_beside<'o>(&self, others: impl Iterator<Item = &'o Outline>) -> f64 {
+        let bounds = self.bounds();
+        let mut met = others.filter(|other| other.bounds().meets(&bounds)).peekable();
+        if met.peek().is_none() {
+            return self.area();
+        }
+        let mut sweep = Sweep::new(bounds);
+        self.lay(&mut sweep, 0);
+        met.for_each(|other| other.lay(&mut sweep, 1));
+        sweep.area(|winding| winding[0] > 0 && winding[1] <= 0)
     }
 
     /// Adds all rings to a layer of a sweep.

@@ -56,18 +56,22 @@ pub(super) fn turned(a: Point, angle: f64) -> Point {
 
 /// Distance from a point to the straight side between `a` and `b`, metres.
 pub(super) fn distance_to_side(p: Point, a: Point, b: Point) -> f64 {
-    let side = sub(b, a);
+    square_to_side(p, a, b).sqrt()
+}
+
+/// The square of that distance: of many sides the nearest is found without a root each.
+pub(super) fn square_to_side(p: Point, a: Point, b: Point) -> f64 {
+    let (side, from) = (sub(b, a), sub(p, a));
     let size = dot(side, side);
-    if size <= 0.0 {
-        return distance(p, a);
-    }
-    let share = (dot(sub(p, a), side) / size).clamp(0.0, 1.0);
-    distance(p, step(a, side, share))
+    let share = if size > 0.0 { (dot(from, side) / size).clamp(0.0, 1.0) } else { 0.0 };
+    let off = step(from, side, -share);
+    dot(off, off)
 }
 
 /// Sides of a closed ring of corners, each as its two ends; side `i` runs from corner `i` to the next.
 pub(super) fn sides(ring: &[Point]) -> impl Iterator<Item = (Point, Point)> + '_ {
-    (0..ring.len()).map(|i| (ring[i], ring[(i + 1) % ring.len()]))
+    let next = ring.iter().skip(1).chain(ring.first());
+    ring.iter().copied().zip(next.copied())
 }
 
 /// Area of a closed ring, square metres: positive counter-clockwise.

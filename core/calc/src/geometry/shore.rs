@@ -1,7 +1,7 @@
 //! The bank of an outline: how far along it one has to go, at worst, to the nearest of some places.
 
 use super::Outline;
-use super::point::{Point, distance, dot, step, sub};
+use super::point::{Point, distance, dot, sides, step, sub};
 
 /// The farthest that any point of the bank lies from the nearest place, along the bank, metres; each place counts at the
 /// point of the bank nearest to it. A ring of the bank without a place of its own, a hole, is left out unless no ring has
@@ -26,10 +26,6 @@ fn half_longest(around: f64, marks: &mut [f64]) -> f64 {
     let back = around - marks[marks.len() - 1] + marks[0];
     let longest = marks.windows(2).map(|w| w[1] - w[0]).fold(back, f64::max);
     0.5 * longest
-}
-
-fn sides(ring: &[Point]) -> impl Iterator<Item = (Point, Point)> + '_ {
-    (0..ring.len()).map(|i| (ring[i], ring[(i + 1) % ring.len()]))
 }
 
 fn around(ring: &[Point]) -> f64 {

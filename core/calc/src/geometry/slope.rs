@@ -105,27 +105,61 @@ impl Work<'_> {
 
 /// How far in anything is in sight, within a millionth of the way.
 pub(super) fn reach(area: &Sight, full: f64, far: f64) -> f64 {
-    let left = |distance: f64| area.sight(distance) > NOTHING * full;
+    let at = |distance: f64| area.sight(distance);
+    let left = |size: f64| size > NOTHING * full;
     if full <= 0.0 {
         return 0.0;
     }
-    if left(far) {
+    if left(at(far)) {
         return far;
     }
     // Where a zone hides the rest at once, the contour passes a corner of it there.
     let passes: Vec<f64> = area.passes().into_iter().filter(|by| *by > 0.0 && *by < far).collect();
-    let covered = passes.partition_point(|by| left(*by));
-    let mut low = covered.checked_sub(1).map_or(0.0, |at| passes[at]);
-    let mut high = passes.get(covered).copied().unwrap_or(far);
-    if left(high * (1.0 - 0.9e-6)) {
+    let covered = passes.partition_point(|by| left(at(*by)));
+    let low = covered.checked_sub(1).map_or(0.0, |at| passes[at]);
+    let high = passes.get(covered).copied().unwrap_or(far);
+    if left(at(high * (1.0 - 0.9 * CLOSE))) {
         return high;
     }
-    for _ in 0..40 {
-        if high - low <= 1e-6 * high {
+    let least = (NOTHING * full).sqrt();
+    let root = |size: f64| size.sqrt() - least;
+    let mut end = End { low, high, roots: [None, Some((low, root(at(low))))] };
+    for step in 0..80 {
+        if end.high - end.low <= CLOSE * end.high {
             break;
         }
-        let middle = 0.5 * (low + high);
-        if left(middle) { low = middle } else { high = middle }
+        let by = if step % 3 == 2 { f64::midpoint(end.low, end.high) } else { end.guess() };
+        let size = at(by);
+        if left(size) { end.is_left(by, root(size)) } else { end.high = by }
     }
-    high
+    end.high
+}
+
+/// How near the end of what is in sight is found, as a share of the way.
+const CLOSE: f64 = 1e-6;
+
+/// Where what is left ends: something is left at `low` and nothing at `high`.
+struct End {
+    low: f64,
+    high: f64,
+    /// The last two distances at which something was left, with how far the roots of the areas stand over that of nothing.
+    roots: [Option<(f64, f64)>; 2],
+}
+
+impl End {
+    fn is_left(&mut self, by: f64, root: f64) {
+        self.low = by;
+        self.roots = [self.roots[1], Some((by, root))];
+    }
+
+    /// What is left shrinks towards a point, so the root of its area falls evenly in the end: a little to either side of
+    /// where that line ends, since one of the two is met and the other not.
+    fn guess(&self) -> f64 {
+        let middle = f64::midpoint(self.low, self.high);
+        let [Some((x, a)), Some((y, b))] = self.roots else { return middle };
+        let end = y + b * (y - x) / (a - b);
+        let beside = 0.4 * CLOSE * self.high;
+        let by = if end - beside > self.low { end - beside } else { end + beside };
+        if by > self.low && by < self.high { by } else { middle }
+    }
 }

@@ -54,6 +54,11 @@ pub(super) fn crossing(p: (Point, Point), q: (Point, Point)) -> Option<Point> {
 #[derive(Debug, Clone)]
 pub(super) struct Sweep {
     sides: Vec<Side>,
+    /// Heights at which sides end, in no order.
+    ends: Vec<f64>,
+    /// By how much a surface changes its plane where an edge of it is crossed eastward.
+    jumps: Vec<Plane>,
+    rings: u16,
     origin: Point,
     lying: bool,
 }
@@ -62,23 +67,41 @@ pub(super) struct Sweep {
 struct Side {
     low: Point,
     high: Point,
-    layer: usize,
-    way: i32,
     /// How far it goes east for one metre of height.
     lean: f64,
-    /// By how much a surface changes its plane where the side is crossed eastward.
-    jump: Plane,
+    layer: u8,
+    way: i8,
+    /// The ring it is a side of, counted from 1; 0 where that may cross itself.
+    ring: u16,
+    /// Which of the jumps is made there; none where it is beyond them.
+    jump: u32,
 }
+
+/// No jump.
+const LEVEL: u32 = u32::MAX;
 
 impl Sweep {
     /// An empty sweep for a drawing within these bounds: slabs stay short along its longer way, coordinates small.
     pub(super) fn new(bounds: Bounds) -> Self {
         let [long, high] = sub(bounds.high, bounds.low);
-        Self { sides: Vec::new(), origin: bounds.low, lying: long > high }
+        let (sides, ends, jumps) = (Vec::new(), Vec::new(), Vec::new());
+        Self { sides, ends, jumps, rings: 0, origin: bounds.low, lying: long > high }
     }
 
-    /// Adds a closed ring to a layer: counter-clockwise counts +1 inside it, clockwise −1.
+    /// Adds a closed ring that does not cross itself to a layer: counter-clockwise counts +1 inside it, clockwise −1.
     pub(super) fn add(&mut self, ring: &[Point], layer: usize) {
+        // Beyond what is counted, sides are compared that need not be.
+        self.rings = self.rings.saturating_add(1);
+        let known = if self.rings < u16::MAX { self.rings } else { 0 };
+        self.lay(ring, layer, known);
+    }
+
+    /// Adds a closed ring that may cross itself at will, counted as in [`Sweep::add`].
+    pub(super) fn add_raw(&mut self, ring: &[Point], layer: usize) {
+        self.lay(ring, layer, 0);
+    }
+
+    fn lay(&mut self, ring: &[Point], layer: usize, known: u16) {
         if ring.len() < 3 {
             return;
         }
@@ -86,10 +109,14 @@ impl Sweep {
             let [x, y] = sub(p, self.origin);
             if self.lying { [y, x] } else { [x, y] }
         };
+        self.sides.reserve(ring.len());
+        self.ends.reserve(ring.len());
         let mut before = place(ring[ring.len() - 1]);
         for corner in ring {
             let next = place(*corner);
-            self.sides.extend(side(before, next, layer, self.lying));
+            self.sides
+                .extend(side(before, next, layer as u8, self.lying).map(|side| Side { ring: known, ..side }));
+            self.ends.push(next[1]);
             before = next;
         }
     }
@@ -108,27 +135,33 @@ impl Sweep {
         if let Some(side) = side(place(from), place(to), 0, self.lying) {
             let way = f64::from(side.way);
             let rise = if self.lying { [along_y, along_x] } else { [along_x, along_y] };
-            let jump = [way * height, way * rise[0], way * rise[1]];
-            self.sides.push(Side { way: 0, jump, ..side });
+            self.sides.push(Side { way: 0, jump: self.jumps.len() as u32, ..side });
+            self.jumps.push([way * height, way * rise[0], way * rise[1]]);
+            self.ends.extend([side.low[1], side.high[1]]);
         }
     }
 
     /// The surface summed over the places whose winding numbers satisfy `counts`, and how high it comes there on any
     /// stretch larger than `least`.
-    pub(super) fn relief(self, least: f64, counts: impl Fn(&[i32; LAYERS]) -> bool) -> (f64, f64) {
+    pub(super) fn relief(mut self, least: f64, counts: impl Fn(&[i32; LAYERS]) -> bool) -> (f64, f64) {
         let (mut sum, mut most) = (0.0, 0.0_f64);
+        let jumps = std::mem::take(&mut self.jumps);
         self.slabs(|open, middle, half| {
             let mut winding = [0; LAYERS];
             let mut plane = [0.0; 3];
-            for (i, (x, side)) in open.iter().enumerate() {
+            let mut west = (0.0, 0.0);
+            for (i, Cut { x, side }) in open.iter().enumerate() {
+                let east = (*x, side.lean);
                 if i > 0 && counts(&winding) {
-                    let (west, before) = open[i - 1];
-                    let strip = Strip { middle, half, west: (west, before.lean), east: (*x, side.lean) };
+                    let strip = Strip { middle, half, west, east };
                     sum += strip.sum(plane);
                     most = if strip.area() > least { most.max(strip.most(plane)) } else { most };
                 }
-                winding[side.layer] += side.way;
-                plane = [plane[0] + side.jump[0], plane[1] + side.jump[1], plane[2] + side.jump[2]];
+                west = east;
+                winding[usize::from(side.layer)] += i32::from(side.way);
+                if let Some(jump) = jumps.get(side.jump as usize) {
+                    plane = [plane[0] + jump[0], plane[1] + jump[1], plane[2] + jump[2]];
+                }
             }
         });
         (sum, most)
@@ -143,19 +176,22 @@ impl Sweep {
 
     /// Visits every slab: the sides through it with where they cross its middle, west to east, the height of the middle,
     /// and half the height of the slab.
-    fn slabs(mut self, mut visit: impl FnMut(&[(f64, &Side)], f64, f64)) {
+    fn slabs(mut self, mut visit: impl FnMut(&[Cut<'_>], f64, f64)) {
         self.sides.sort_unstable_by(|a, b| a.low[1].total_cmp(&b.low[1]));
-        let heights = heights(&self.sides);
-        let mut waiting = self.sides.iter().peekable();
+        let heights = heights(&self.sides, self.ends);
+        let mut waiting = self.sides.as_slice();
         // Kept in the order of the slab before, which a slab changes in few places: the sort has next to nothing to do.
-        let mut open: Vec<(f64, &Side)> = Vec::new();
+        let mut open: Vec<Cut<'_>> = Vec::new();
         for pair in heights.windows(2) {
-            open.retain(|(_, side)| side.high[1] > pair[0]);
-            while let Some(side) = waiting.next_if(|side| side.low[1] <= pair[0]) {
-                open.push((0.0, side));
+            open.retain(|cut| cut.side.high[1] > pair[0]);
+            while let [side, rest @ ..] = waiting
+                && side.low[1] <= pair[0]
+            {
+                open.push(Cut { x: 0.0, side });
+                waiting = rest;
             }
             let middle = 0.5 * (pair[0] + pair[1]);
-            for (x, side) in &mut open {
+            for Cut { x, side } in &mut open {
                 *x = side.low[0] + (middle - side.low[1]) * side.lean;
             }
             in_order(&mut open);
@@ -164,14 +200,29 @@ impl Sweep {
     }
 }
 
+/// A side, and where it crosses the middle of a slab.
+#[derive(Clone, Copy)]
+struct Cut<'s> {
+    x: f64,
+    side: &'s Side,
+}
+
 /// A side with its lower end first. Falling sides have the inside of a counter-clockwise ring to their
 /// east, so crossing one eastward enters; swapping the axes turns that round. Level sides bound nothing.
-fn side(a: Point, b: Point, layer: usize, swapped: bool) -> Option<Side> {
+fn side(a: Point, b: Point, layer: u8, swapped: bool) -> Option<Side> {
     let falls = a[1] > b[1];
     let way = if falls == swapped { -1 } else { 1 };
     let (low, high) = if falls { (b, a) } else { (a, b) };
     let lean = (high[0] - low[0]) / (high[1] - low[1]);
-    (low[1] < high[1] && lean.is_finite()).then_some(Side { low, high, layer, way, lean, jump: [0.0; 3] })
+    (low[1] < high[1] && lean.is_finite()).then_some(Side {
+        low,
+        high,
+        lean,
+        layer,
+        way,
+        ring: 0,
+        jump: LEVEL,
+    })
 }
 
 /// What lies between two sides within a slab: where each crosses its middle, and its lean.
@@ -208,10 +259,10 @@ impl Strip {
 }
 
 /// Sorts by insertion, which costs as many steps as there are pairs out of order.
-fn in_order(open: &mut [(f64, &Side)]) {
+fn in_order(open: &mut [Cut<'_>]) {
     for i in 1..open.len() {
         let mut k = i;
-        while k > 0 && open[k - 1].0 > open[k].0 {
+        while k > 0 && open[k - 1].x > open[k].x {
             open.swap(k - 1, k);
             k -= 1;
         }
@@ -219,20 +270,21 @@ fn in_order(open: &mut [(f64, &Side)]) {
 }
 
 /// Every height at which a side ends or two cross, rising; the sides stand in the order of their lower ends.
-fn heights(all: &[Side]) -> Vec<f64> {
-    let mut found: Vec<f64> = Vec::with_capacity(2 * all.len() + 16);
-    let mut open: Vec<(f64, f64, &Side)> = Vec::new();
+fn heights(all: &[Side], ends: Vec<f64>) -> Vec<f64> {
+    let mut found = ends;
+    // The westmost and eastmost of a side, and how high it comes, stand with it: most pairs are told apart by these.
+    let mut open: Vec<([f64; 3], &Side)> = Vec::new();
     for side in all {
-        found.extend([side.low[1], side.high[1]]);
         let (west, east) = (side.low[0].min(side.high[0]), side.low[0].max(side.high[0]));
-        open.retain(|(_, _, other)| other.high[1] >= side.low[1]);
-        for (other_west, other_east, other) in &open {
-            if *other_west <= east && *other_east >= west {
+        open.retain(|([_, _, high], _)| *high >= side.low[1]);
+        for ([other_west, other_east, _], other) in &open {
+            let apart = side.ring != 0 && side.ring == other.ring;
+            if *other_west <= east && *other_east >= west && !apart {
                 let place = crossing((other.low, other.high), (side.low, side.high));
                 found.extend(place.map(|place| place[1]));
             }
         }
-        open.push((west, east, side));
+        open.push(([west, east, side.high[1]], side));
     }
     found.sort_unstable_by(f64::total_cmp);
     found.dedup();
@@ -240,14 +292,17 @@ fn heights(all: &[Side]) -> Vec<f64> {
 }
 
 /// Length of one cut, west to east, that lies where `counts` holds.
-fn width(cut: &[(f64, &Side)], counts: &impl Fn(&[i32; LAYERS]) -> bool) -> f64 {
+fn width(open: &[Cut<'_>], counts: &impl Fn(&[i32; LAYERS]) -> bool) -> f64 {
     let mut winding = [0; LAYERS];
-    let mut total = 0.0;
-    for (i, (x, side)) in cut.iter().enumerate() {
-        if i > 0 && counts(&winding) {
-            total += x - cut[i - 1].0;
+    let (mut total, mut west) = (0.0, None);
+    for Cut { x, side } in open {
+        if let Some(west) = west
+            && counts(&winding)
+        {
+            total += x - west;
         }
-        winding[side.layer] += side.way;
+        west = Some(*x);
+        winding[usize::from(side.layer)] += i32::from(side.way);
     }
     total
 }

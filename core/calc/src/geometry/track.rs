@@ -38,10 +38,9 @@ fn crossing((a, b): (Point, Point), (c, d): (Point, Point)) -> Option<Point> {
 
 /// The straight ways from one piece to another that cannot be made shorter on their own side: each end with the nearest
 /// point of the other piece, or the point where they cross.
-pub(super) fn ways(i: (Point, Point), j: (Point, Point)) -> Vec<(Point, Point)> {
-    let mut found = vec![(i.0, foot(i.0, j)), (i.1, foot(i.1, j)), (foot(j.0, i), j.0), (foot(j.1, i), j.1)];
-    found.extend(crossing(i, j).map(|p| (p, p)));
-    found
+pub(super) fn ways(i: (Point, Point), j: (Point, Point)) -> impl Iterator<Item = (Point, Point)> {
+    let from_ends = [(i.0, foot(i.0, j)), (i.1, foot(i.1, j)), (foot(j.0, i), j.0), (foot(j.1, i), j.1)];
+    from_ends.into_iter().chain(crossing(i, j).map(|p| (p, p)))
 }
 
 /// The shortest way from one piece to another.
@@ -49,7 +48,7 @@ fn shortest(i: (Point, Point), j: (Point, Point)) -> (Point, Point) {
     let shorter = |a: (Point, Point), b: (Point, Point)| {
         if distance(b.0, b.1) < distance(a.0, a.1) { b } else { a }
     };
-    ways(i, j).into_iter().fold((i.0, j.0), shorter)
+    ways(i, j).fold((i.0, j.0), shorter)
 }
 
 /// Distance from a line to a region, metres; nothing where the line runs through it. A line without pieces is

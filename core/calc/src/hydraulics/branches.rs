@@ -5,10 +5,10 @@ use std::sync::Arc;
 use haulout_quantity::si::{KinematicViscosity, Length, VolumeRate};
 use haulout_quantity::{Basis, Measure};
 
-use super::duty::crossing;
 use super::system::{DeviceLoss, PipeRun, SystemCurve};
 use super::{above_zero, not_below_zero};
 use crate::formula::{FormulaCard, Kind, Refusal};
+use crate::zero::crossing;
 
 /// What one branch is made of, in series.
 #[derive(Debug, Clone, PartialEq, Default)]

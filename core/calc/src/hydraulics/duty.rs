@@ -9,6 +9,7 @@ use uom::si::{length::meter, volume_rate::cubic_meter_per_second};
 use super::pump::PumpCurve;
 use super::system::SystemCurve;
 use crate::formula::{Formula, FormulaCard, Kind, Refusal};
+use crate::zero::crossing;
 
 /// A flow and the head there.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -119,37 +120,6 @@ impl Stretch {
             }
         }
     }
-}
-
-/// The zero between two flows whose surpluses differ in sign, to the last digits: false position, halving the weight
-/// of an end that stays (the Illinois variant), with plain halving for a step that would leave the bracket.
-pub(super) fn crossing(surplus: impl Fn(f64) -> f64, a: (f64, f64), b: (f64, f64)) -> f64 {
-    let ((mut x1, mut y1), (mut x2, mut y2)) = (a, b);
-    if y1 == 0.0 {
-        return x1;
-    }
-    if y2 == 0.0 {
-        return x2;
-    }
-    for _ in 0..200 {
-        let guess = (x1 * y2 - x2 * y1) / (y2 - y1);
-        let x = if guess > x1.min(x2) && guess < x1.max(x2) { guess } else { f64::midpoint(x1, x2) };
-        let y = surplus(x);
-        if y == 0.0 {
-            return x;
-        }
-        let moved = (x - x2).abs();
-        if (y > 0.0) == (y2 > 0.0) {
-            y1 /= 2.0;
-        } else {
-            (x1, y1) = (x2, y2);
-        }
-        (x2, y2) = (x, y);
-        if moved <= 1e-15 * x || (x2 - x1).abs() <= 1e-15 * x {
-            break;
-        }
-    }
-    x2
 }
 
 /// Highest point of a function that is bent downwards, by golden section.

@@ -3,9 +3,9 @@
 use haulout_quantity::si::{Angle, Length, Ratio, VolumeRate};
 use haulout_quantity::{Basis, Measure};
 
-use super::duty::crossing;
 use super::{G, above_zero, not_below_zero};
 use crate::formula::{Formula, FormulaCard, Kind, Refusal};
+use crate::zero::crossing;
 
 /// Coefficient of a sharp crest over the full width of its channel: 3.33 in feet and cubic feet a second.
 pub const SHARP: f64 = 0.622_684;

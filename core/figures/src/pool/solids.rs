@@ -2,30 +2,46 @@
 
 use std::sync::Arc;
 
-use haulout_calc::formula::{Formula, FormulaCard, Kind};
+use haulout_calc::formula::{Formula, FormulaCard, Kind, Refusal};
 use haulout_calc::geometry::Outline;
 use haulout_model::pool::{Pool, Solid};
 use haulout_model::{About, Reference, State};
 use haulout_quantity::si::{Area, Length, Ratio, Volume};
 use haulout_quantity::{Basis, Measure};
-use haulout_sheet::{All, Figure, FigureCard, Gap, GapKind, Known, Line, Many, Sheet};
+use haulout_sheet::{
+    All, Assembly, Entry, Figure, FigureCard, Gap, GapKind, Known, Line, LineId, Many, Sheet,
+};
 
 use super::pool;
 use crate::terms::VOLUMES;
 
-static AREA: Formula<(Arc<Outline>,), Area> = Formula {
+static AREA: Assembly<Area> = Assembly {
     card: &FormulaCard {
-        name: "area inside an outline",
+        name: "area of a zone that is not drawn over",
         result: "A",
-        text: "area of the corners of the outline",
-        symbols: &["outline"],
+        text: "area of the first outline under none of the others",
+        symbols: &[],
         kind: Kind::Construction,
         basis: Basis::Published,
-        source: "half the sum of cross products of neighbouring corners",
+        source: "plane geometry: trapezia between the heights at which sides end or cross",
         range: "outlines that do not cross themselves",
     },
-    run: |(outline,)| Ok(Area::from_si(outline.area())),
+    run: |data| {
+        let outlines: Vec<Arc<Outline>> = data.iter().map(Arc::take).collect();
+        let [own, over @ ..] = outlines.as_slice() else {
+            return Err(Refusal::new("there is no outline to take the area of"));
+        };
+        let area = own.area_beside(over.iter().map(Arc::as_ref));
+        if area > NOTHING {
+            Ok(Area::from_si(area))
+        } else {
+            Err(Refusal::new("nothing is left of the zone under what is drawn over it"))
+        }
+    },
 };
+
+/// What is less than this is covered, square metres.
+const NOTHING: f64 = 1e-9;
 
 static AREAS: Many<Area, Area> = Many {
     card: &closed("sum of areas", "A", "+", &[], "arithmetic"),
@@ -150,6 +166,6 @@ fn own_area(sheet: Sheet<'_>, pool: &Pool, name: &Reference) -> Known<Line<Area>
     let over: Vec<Known<Line<Arc<Outline>>>> =
         over.iter().map(|z| crate::outline(sheet, &z.outline)).collect();
     let (own, over) = (crate::outline(sheet, own), over.all()).all()?;
-    let seen = if over.is_empty() { own } else { crate::outline::without(sheet, own, &over)? };
-    sheet.construct(&AREA, (seen,))
+    let lines: Vec<LineId> = std::iter::once(own).chain(over).map(Line::id).collect();
+    sheet.assemble(&AREA, &lines)
 }

@@ -11,7 +11,7 @@ use haulout_quantity::si::{
     Velocity, Volume, VolumeRate,
 };
 use haulout_quantity::{Basis, Dimension, Measure};
-use haulout_sheet::{All, Assembly, Entry, Gap, GapKind, Known, Line, LineId, Sheet};
+use haulout_sheet::{All, Assembly, Datum, Entry, Gap, GapKind, Known, Line, LineId, Sheet};
 
 const fn finding(name: &'static str, text: &'static str) -> FormulaCard {
     FormulaCard {
@@ -42,7 +42,17 @@ static PLAUSIBLE: Assembly<bool> = Assembly {
 
 static ALL_PLAUSIBLE: Assembly<bool> = Assembly {
     card: &finding("every number is plausible", "each number lies in the range of its card"),
-    run: |_| Ok(true),
+    run: |data| {
+        let [cards, numbers @ ..] = data else { return Ok(true) };
+        let cards = Arc::<Vec<Written>>::take(cards);
+        let plain = |(number, written): (&Datum, &Written)| {
+            suspect(number.number().unwrap_or(f64::NAN), written).is_plausible()
+        };
+        match numbers.iter().zip(cards.iter()).all(plain) {
+            true => Ok(true),
+            false => Err(Refusal::new("a number lies outside the range of its card")),
+        }
+    },
 };
 
 fn suspect(value: f64, written: &Written) -> Suspect {
@@ -125,17 +135,31 @@ static DOORS: &[Door] = &[
 /// be decided.
 pub fn all_plausible(sheet: Sheet<'_>, at: Subject) -> Known<Line<bool>> {
     let part = &sheet.design().directory.parts[at.index()];
+    let doors = || part.numbers.iter().map(|stated| (stated, door_of(stated)));
+    if part.undecided.is_empty() {
+        let cards = part.written(sheet).map(Line::id);
+        let lines: Vec<LineId> =
+            cards.into_iter().chain(doors().map(|(stated, door)| (door.line)(stated, sheet))).collect();
+        // Where all is well, that is one line; where it is not, each number is looked at by itself.
+        if let Ok(all) = sheet.assemble(&ALL_PLAUSIBLE, &lines) {
+            return Ok(all);
+        }
+    }
     let undecided = part.undecided.iter().map(|missing| Err(Gap::from(*missing).into()));
-    let lines: Vec<Known<LineId>> =
-        part.numbers.iter().filter_map(|n| plausible(sheet, n)).chain(undecided).collect();
-    sheet.assemble(&ALL_PLAUSIBLE, &lines.all()?)
+    let each = doors().map(|(stated, door)| plausible(sheet, stated, door));
+    let lines: Vec<Known<LineId>> = each.chain(undecided).collect();
+    lines.all().and_then(|_| sheet.assemble(&ALL_PLAUSIBLE, &[]))
 }
 
-/// None for a dimension without a door; a test holds the doors to the cards of the document.
-fn plausible(sheet: Sheet<'_>, stated: &Stated) -> Option<Known<LineId>> {
-    let door = DOORS.iter().find(|d| d.dimension == stated.dimension())?;
+fn door_of(stated: &Stated) -> &'static Door {
+    let door = DOORS.iter().find(|d| d.dimension == stated.dimension());
+    // A test holds them to the cards of the document.
+    door.expect("every dimension of the document has its door")
+}
+
+fn plausible(sheet: Sheet<'_>, stated: &Stated, door: &Door) -> Known<LineId> {
     let lines = [(door.line)(stated, sheet), stated.written(sheet).id()];
-    Some(sheet.work_any(&PLAUSIBLE, &lines, GapKind::OutOfRange))
+    sheet.work_any(&PLAUSIBLE, &lines, GapKind::OutOfRange)
 }
 
 #[cfg(test)]
