@@ -273,8 +273,12 @@ pub(crate) mod tests {
 
     #[test]
     fn what_is_missing_is_told() {
-        let gap =
-            crate::told::ToldGap { kind: "not stated", what: "temperature".to_owned(), places: Vec::new() };
+        let gap = crate::told::ToldGap {
+            kind: "not stated",
+            what: "temperature".to_owned(),
+            places: Vec::new(),
+            first: None,
+        };
         let page = course_page(&[Water { key: "pool:main".to_owned(), course: Err(vec![gap]) }]);
         assert_eq!(page, "Start-up of the water of pool main: not assessed\n    temperature, not stated\n");
     }

@@ -61,6 +61,12 @@ pub fn places_of_gap(tree: &Tree, book: &Book<'_>, gap: &Gap) -> Vec<Place> {
     sorted(own.into_iter().chain(places_of(tree, book, &gap.lines)).collect())
 }
 
+/// Where a person looks first to close a gap: its own place, or the first of what it was worked from.
+pub(crate) fn first_place_of_gap(tree: &Tree, book: &Book<'_>, gap: &Gap) -> Option<Place> {
+    let own = gap.origin.map(|o| place(tree, o));
+    own.or_else(|| gap.lines.iter().find_map(|&line| places_of(tree, book, &[line]).into_iter().next()))
+}
+
 /// In the order of the file, each once.
 pub(crate) fn sorted(mut places: Vec<Place>) -> Vec<Place> {
     places.sort_by(|a, b| (a.start, &a.pointer).cmp(&(b.start, &b.pointer)));

@@ -157,7 +157,7 @@ pub(crate) fn waiting(subject: &Subject<'_>) -> Vec<Awaited> {
 }
 
 fn gap_place(subject: &Subject<'_>, gap: &ToldGap) -> String {
-    gap.places.first().map_or_else(|| gap.what.clone(), |place| said(subject.tree, &place.pointer))
+    gap.first.as_ref().map_or_else(|| gap.what.clone(), |place| said(subject.tree, &place.pointer))
 }
 
 /// What is missing speaks for itself where it is only not stated.

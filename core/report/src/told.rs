@@ -7,7 +7,7 @@ use haulout_quantity::{Basis, Dimension, System, Unit, print};
 use haulout_sheet::{Book, Case, Gap, LineId, Made, Roots};
 
 use crate::lever::{Lever, levers};
-use crate::place::{Place, place, places_of, places_of_gap, sorted};
+use crate::place::{Place, first_place_of_gap, place, places_of, places_of_gap, sorted};
 use crate::promise::{Promise, promises};
 use crate::subject::{named, sizes};
 use crate::units::{difference, system, unit_of};
@@ -39,11 +39,18 @@ pub struct ToldGap {
     pub what: String,
     /// Where it stands or would stand, and what led to it.
     pub places: Vec<Place>,
+    /// Where a person looks first to close it.
+    pub first: Option<Place>,
 }
 
 impl ToldGap {
     pub(crate) fn of(gap: &Gap, tree: &Tree, book: &Book<'_>) -> Self {
-        ToldGap { kind: gap.kind.name(), what: gap.what.to_string(), places: places_of_gap(tree, book, gap) }
+        ToldGap {
+            kind: gap.kind.name(),
+            what: gap.what.to_string(),
+            places: places_of_gap(tree, book, gap),
+            first: first_place_of_gap(tree, book, gap),
+        }
     }
 }
 

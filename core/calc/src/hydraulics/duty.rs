@@ -157,20 +157,43 @@ pub static DUTY_FLOW: Formula<(Arc<PumpCurve>, Arc<SystemCurve>), VolumeRate> = 
     },
     run: |(pump, system)| match duty_points(&pump, &system) {
         Duty::One(point) => Ok(point.flow),
-        Duty::None => Err(Refusal::new(
-            "the pump is too weak: its head stays below that of the system all along its curve",
-        )),
-        Duty::BeyondCurve => Err(Refusal::new(
-            "the flow lies beyond the last point of the pump curve, where the pump is still stronger than the system: give more points of the curve",
-        )),
-        Duty::Several(points) => Err(Refusal::new(format!(
-            "pump and system meet at several flows ({}), and which of them the pump settles at depends on how it was started",
-            flows_in_words(&points)
-        ))),
+        Duty::None => {
+            let q = nearest(&pump, &system);
+            Err(Refusal::new(format!(
+                "the pump is too weak: its head stays below that of the system all along its curve; nearest {}",
+                both_heads(&pump, &system, q)
+            )))
+        }
+        Duty::BeyondCurve => {
+            let (last, _) = pump.points()[pump.points().len() - 1];
+            Err(Refusal::new(format!(
+                "the flow lies beyond the last point of the pump curve, where the pump is still stronger than the system ({}): give more points of the curve",
+                both_heads(&pump, &system, last)
+            )))
+        }
+        Duty::Several(points) => {
+            let words: Vec<String> = points.iter().map(in_words).collect();
+            Err(Refusal::new(format!(
+                "pump and system meet at several flows ({}), and which of them the pump settles at depends on how it was started",
+                words.join(" and ")
+            )))
+        }
     },
 };
 
-fn flows_in_words(points: &[DutyPoint]) -> String {
-    let words: Vec<String> = points.iter().map(|p| format!("{:.2} m3/h", p.flow.value * 3600.0)).collect();
-    words.join(" and ")
+/// The flow at which a pump that is too weak comes nearest to its system.
+fn nearest(pump: &PumpCurve, system: &SystemCurve) -> f64 {
+    let of_stretch = |stretch: &Stretch| summit(|q| stretch.surplus(system, q), stretch.from, stretch.to);
+    let summits = stretches(pump, system).iter().map(of_stretch).collect::<Vec<_>>();
+    summits.into_iter().max_by(|a, b| a.1.total_cmp(&b.1)).map_or(0.0, |(q, _)| q)
+}
+
+fn in_words(met: &DutyPoint) -> String {
+    format!("{:.2} m3/h at {:.2} m", met.flow.value * 3600.0, met.head.value)
+}
+
+fn both_heads(pump: &PumpCurve, system: &SystemCurve, q: f64) -> String {
+    let flow = VolumeRate::new::<cubic_meter_per_second>(q);
+    let gives = pump.head_at(flow).map_or_else(|refusal| refusal.why, |head| format!("{:.2} m", head.value));
+    format!("at {:.2} m3/h the pump gives {gives} and the system asks {:.2} m", q * 3600.0, system.head(q))
 }
