@@ -2,6 +2,9 @@
 
 /// The design document, edition 0 (JSON Schema, draft 2020-12).
 pub const DESIGN: &str = include_str!("../design.json");
+/// The same without what only people read, such as titles and hints: it lets the same documents through and is read in a quarter of
+/// the time.
+pub const DESIGN_IN_SHORT: &str = include_str!(concat!(env!("OUT_DIR"), "/design.json"));
 /// The output of `review --as json`.
 pub const REVIEW: &str = include_str!("../review.json");
 /// The output of `sheet --as json`.

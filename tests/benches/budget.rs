@@ -105,7 +105,7 @@ fn timed(text: &str, schema: &Schema, ruleset: &Ruleset) -> [f64; 5] {
 }
 
 fn steps(texts: &[String], page: &mut Page) {
-    let schema = Schema::trusted(haulout_schemas::DESIGN).expect("the published schema is one");
+    let schema = Schema::in_short(haulout_schemas::DESIGN, haulout_schemas::DESIGN_IN_SHORT);
     let ruleset = ruleset().without_heavy();
     let rows: Vec<[f64; 5]> = texts.iter().map(|text| timed(text, &schema, &ruleset)).collect();
     let column = |at: usize| median(rows.iter().map(|row| row[at]).collect());
@@ -130,7 +130,8 @@ fn steps(texts: &[String], page: &mut Page) {
         row(name, column(at), budget);
     }
     row("read, schema, model, review", column(0) + column(1) + column(2) + column(4), 425.0);
-    let (_, compiled) = micros(|| Schema::trusted(haulout_schemas::DESIGN).is_ok());
+    let (_, compiled) =
+        micros(|| Schema::in_short(haulout_schemas::DESIGN, haulout_schemas::DESIGN_IN_SHORT));
     page.says(format!("{:44} {compiled:10.1}", "schema made ready, once a process"));
 }
 
@@ -283,7 +284,7 @@ fn whole(text: &str, ruleset: &Ruleset) -> usize {
 
 fn many(page: &mut Page) {
     let ruleset = ruleset().without_heavy();
-    let schema = Schema::trusted(haulout_schemas::DESIGN).expect("the published schema is one");
+    let schema = Schema::in_short(haulout_schemas::DESIGN, haulout_schemas::DESIGN_IN_SHORT);
     let texts: Vec<String> = (0..MANY).into_par_iter().map(|seed| design(seed, Size::BUDGET)).collect();
     let one = |text: &String| {
         let tree: Tree =
@@ -327,7 +328,7 @@ fn resident() -> f64 {
 fn growth(page: &mut Page) {
     let (ruleset, schema) = (
         ruleset().without_heavy(),
-        Schema::trusted(haulout_schemas::DESIGN).expect("the published schema is one"),
+        Schema::in_short(haulout_schemas::DESIGN, haulout_schemas::DESIGN_IN_SHORT),
     );
     page.says(format!("\n{:>8} {:>8} | ns a byte: read, schema, model, figures, review", "pools", "KB"));
     let mut slow = false;

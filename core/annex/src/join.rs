@@ -1,6 +1,6 @@
 //! Annexes joined to the built-in rules, in the order given; every part of every annex is looked at, whatever is wrong with others.
 
-use haulout_document::{Problem, Schema, SchemaFault};
+use haulout_document::{Problem, Schema};
 use haulout_engine::{Annex, Rule, Ruleset};
 use haulout_place::Span;
 use haulout_script::{Catalogue, compile};
@@ -121,7 +121,7 @@ fn apply(page: &mut Page, ruleset: &mut Ruleset, annex: u16) {
 }
 
 /// The card of a folder, read; or why it cannot be.
-fn opened(folder: &Folder, schema: &Result<Schema, SchemaFault>) -> (Option<Page>, Option<Trouble>) {
+fn opened(folder: &Folder, schema: &Schema) -> (Option<Page>, Option<Trouble>) {
     let trouble =
         |text: Option<String>, problems| Some(Trouble { file: folder.path_of(CARD), text, problems });
     let Some(file) = folder.files.iter().find(|f| f.name == CARD) else {

@@ -2,7 +2,7 @@
 
 use std::borrow::Cow;
 
-use haulout_document::{Kind, Limits, Node, Problem, Schema, SchemaFault, Tree, read};
+use haulout_document::{Kind, Limits, Node, Problem, Schema, Tree, read};
 use haulout_place::Span;
 use haulout_quantity::Slip;
 
@@ -18,17 +18,14 @@ impl Page {
     ///
     /// # Errors
     /// The problems of a text that cannot be read as JSON.
-    pub(crate) fn of(bytes: &[u8], schema: &str) -> Result<Self, Vec<Problem>> {
+    pub(crate) fn of(bytes: &[u8], schema: &'static str) -> Result<Self, Vec<Problem>> {
         Self::held_to(bytes, &Schema::trusted(schema))
     }
 
     /// The same with a schema made ready before.
-    pub(crate) fn held_to(bytes: &[u8], schema: &Result<Schema, SchemaFault>) -> Result<Self, Vec<Problem>> {
+    pub(crate) fn held_to(bytes: &[u8], schema: &Schema) -> Result<Self, Vec<Problem>> {
         let tree = read(bytes, &Limits::default()).accepted()?;
-        let problems = match schema {
-            Ok(schema) => schema.check(&tree),
-            Err(fault) => vec![Problem::new(tree.span(tree.root()), fault.to_string())],
-        };
+        let problems = schema.check(&tree);
         Ok(Page { tree, problems })
     }
 

@@ -17,17 +17,16 @@ use crate::run::{Outcome, layout, printed, schema, with_annexes};
 
 /// Makes the list of a design.
 pub(crate) fn commission(path: &Path, annexes: &[PathBuf], form: ReviewForm) -> Outcome {
-    let (schema, ruleset) = match (schema(), annex::ruleset(annexes)) {
-        (Ok(schema), Ok(ruleset)) => (schema, ruleset),
-        (Err(fault), _) => return Outcome::impossible(fault),
-        (_, Err(faults)) => return Outcome::impossible(faults.join("\n")),
+    let ruleset = match annex::ruleset(annexes) {
+        Ok(ruleset) => ruleset,
+        Err(faults) => return Outcome::impossible(faults.join("\n")),
     };
     let file = read(path);
     let bytes = match file.bytes.and_then(|bytes| looks_like(&bytes).map_or(Ok(bytes), Err)) {
         Ok(bytes) => bytes,
         Err(why) => return Outcome::impossible(format!("{}: {why}", file.name)),
     };
-    let document = Document::of(&bytes, &schema);
+    let document = Document::of(&bytes, &schema());
     let Some((tree, design)) = document.sound() else {
         let page = problem_page(&file.name, document.written(), &document.problems, layout());
         return Outcome::impossible(page.trim_end());

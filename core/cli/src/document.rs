@@ -18,16 +18,27 @@ enum Text {
 }
 
 impl Document {
-    /// Reads bytes. Problems of reading come alone: what they did to the rest cannot be told.
+    /// Reads bytes and holds what they say to the schema.
     pub(crate) fn of(bytes: &[u8], schema: &Schema) -> Self {
+        Document::read(bytes).held_to(schema)
+    }
+
+    /// Reads bytes. Problems of reading come alone: what they did to the rest cannot be told.
+    pub(crate) fn read(bytes: &[u8]) -> Self {
         let reading = haulout_document::read(bytes, &Limits::default());
         let (Some(tree), true) = (reading.tree, reading.problems.is_empty()) else {
             return Document { text: Text::Part(part(bytes)), problems: reading.problems, design: None };
         };
-        let of_shape = schema.check(&tree);
-        let (design, of_model) = haulout_model::read(&tree);
-        let problems = merged(tree.text(), of_shape, of_model);
+        let (design, problems) = haulout_model::read(&tree);
         Document { text: Text::Read(tree), problems, design: Some(design) }
+    }
+
+    /// The same with what the schema finds in it; nothing where the bytes could not be read.
+    pub(crate) fn held_to(mut self, schema: &Schema) -> Self {
+        if let (Text::Read(tree), Some(_)) = (&self.text, &self.design) {
+            self.problems = merged(tree.text(), schema.check(tree), self.problems);
+        }
+        self
     }
 
     /// The text, for places in it.

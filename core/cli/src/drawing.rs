@@ -3,7 +3,6 @@
 use std::path::{Path, PathBuf};
 
 use haulout_annex::digest;
-use haulout_document::Schema;
 use haulout_engine::{Options, Ruleset, review};
 use haulout_report::drawing::{Subject, drawing};
 use haulout_report::page::problem_page;
@@ -16,31 +15,24 @@ use crate::run::{Outcome, layout, schema};
 
 /// Draws a design.
 pub(crate) fn draw(path: &Path, out: Option<&Path>, annexes: &[PathBuf], options: &Options) -> Outcome {
-    let (schema, ruleset) = match (schema(), annex::ruleset(annexes)) {
-        (Ok(schema), Ok(ruleset)) => (schema, ruleset),
-        (Err(fault), _) => return Outcome::impossible(fault),
-        (_, Err(faults)) => return Outcome::impossible(faults.join("\n")),
+    let ruleset = match annex::ruleset(annexes) {
+        Ok(ruleset) => ruleset,
+        Err(faults) => return Outcome::impossible(faults.join("\n")),
     };
     let file = read(path);
     let bytes = match file.bytes {
         Ok(bytes) => bytes,
         Err(why) => return Outcome::impossible(format!("{}: {why}", file.name)),
     };
-    match (sheet(&file.name, &bytes, &schema, &ruleset, options), out) {
+    match (sheet(&file.name, &bytes, &ruleset, options), out) {
         (Err(page), _) => Outcome::impossible(page),
         (Ok(text), None) => Outcome::of(text),
         (Ok(text), Some(out)) => written(path, out, &text),
     }
 }
 
-fn sheet(
-    name: &str,
-    bytes: &[u8],
-    schema: &Schema,
-    ruleset: &Ruleset,
-    options: &Options,
-) -> Result<String, String> {
-    let document = Document::of(bytes, schema);
+fn sheet(name: &str, bytes: &[u8], ruleset: &Ruleset, options: &Options) -> Result<String, String> {
+    let document = Document::of(bytes, &schema());
     let Some((tree, design)) = document.sound() else {
         let page = problem_page(name, document.written(), &document.problems, layout());
         return Err(page.trim_end().to_owned());

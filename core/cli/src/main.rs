@@ -10,6 +10,7 @@ mod annex;
 mod answers;
 mod args;
 mod begin;
+mod beside;
 mod commissioning;
 mod document;
 mod drawing;

@@ -20,11 +20,11 @@ use crate::run::{Outcome, layout, printed, schema};
 
 /// Rehearses some annexes together.
 pub(crate) fn rehearse(folders: &[PathBuf], form: Form) -> Outcome {
-    let (ruleset, schema) = match (annex::ruleset(folders), schema()) {
-        (Ok(ruleset), Ok(schema)) => (ruleset, schema),
-        (Err(faults), _) => return Outcome::impossible(faults.join("\n")),
-        (_, Err(why)) => return Outcome::impossible(why),
+    let ruleset = match annex::ruleset(folders) {
+        Ok(ruleset) => ruleset,
+        Err(faults) => return Outcome::impossible(faults.join("\n")),
     };
+    let schema = schema();
     let begun = Instant::now();
     let clock = || begun.elapsed();
     let observer = Observer { clock: &clock, tell: &haulout_report::answer_in_numbers };

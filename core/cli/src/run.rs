@@ -11,6 +11,7 @@ use haulout_report::{annexed_json, annexed_page, json};
 use crate::annex;
 use crate::args::{Args, Form, Job};
 use crate::begin::begin;
+use crate::beside::soon;
 use crate::commissioning::commission;
 use crate::drawing::draw;
 use crate::files::{find, today};
@@ -46,8 +47,9 @@ pub(crate) fn run(args: &Args, out: &mut dyn io::Write) -> io::Result<Outcome> {
     let outcome = match &args.job {
         Job::Review { paths, specification, stage, on, form, annex } => {
             let options = Options { stage: stage.map(|s| s.stage()), on: on.clone().unwrap_or_else(today) };
+            let schema = soon(schema);
             match Asked::of(paths, annex, specification.as_deref()) {
-                Ok(asked) => review_all(find(&asked.paths), asked.ruleset(), &options, *form, out)?,
+                Ok(asked) => review_all(find(&asked.paths), schema, asked.ruleset(), &options, *form, out)?,
                 Err(wrong) => Outcome::impossible(wrong.trim_end()),
             }
         }
@@ -89,9 +91,8 @@ pub(crate) fn layout() -> Layout {
 }
 
 /// The published schema of designs.
-pub(crate) fn schema() -> Result<Schema, String> {
-    Schema::trusted(haulout_schemas::DESIGN)
-        .map_err(|fault| format!("the published schema of designs cannot be used: {fault}"))
+pub(crate) fn schema() -> Schema {
+    Schema::in_short(haulout_schemas::DESIGN, haulout_schemas::DESIGN_IN_SHORT)
 }
 
 pub(crate) fn printed(value: &serde_json::Value) -> String {

@@ -2,7 +2,6 @@
 
 use std::path::{Path, PathBuf};
 
-use haulout_document::Schema;
 use haulout_engine::Ruleset;
 use haulout_figures::startup::course::COURSE;
 use haulout_report::course::{Water, course_json, course_page, waters};
@@ -44,24 +43,21 @@ pub(crate) fn sheet(
     }
     let file = read(path);
     let bytes = file.bytes.and_then(|bytes| looks_like(&bytes).map_or(Ok(bytes), Err));
-    match (bytes, schema(), annex::ruleset(annexes)) {
-        (Err(why), ..) => Outcome::impossible(format!("{}: {why}", file.name)),
-        (_, Err(why), _) => Outcome::impossible(why),
-        (_, _, Err(faults)) => Outcome::impossible(faults.join("\n")),
-        (Ok(bytes), Ok(schema), Ok(ruleset)) => {
-            of_document(&file.name, &bytes, (&schema, &ruleset), (figure, subject), form)
-        }
+    match (bytes, annex::ruleset(annexes)) {
+        (Err(why), _) => Outcome::impossible(format!("{}: {why}", file.name)),
+        (_, Err(faults)) => Outcome::impossible(faults.join("\n")),
+        (Ok(bytes), Ok(ruleset)) => of_document(&file.name, &bytes, &ruleset, (figure, subject), form),
     }
 }
 
 fn of_document(
     name: &str,
     bytes: &[u8],
-    (schema, ruleset): (&Schema, &Ruleset),
+    ruleset: &Ruleset,
     (figure, subject): (Option<&str>, Option<&str>),
     form: SheetForm,
 ) -> Outcome {
-    let document = Document::of(bytes, schema);
+    let document = Document::of(bytes, &schema());
     let Some((tree, design)) = document.sound() else {
         // Where a program reads the output, nothing may stand there that is no JSON.
         let page = problem_page(name, document.written(), &document.problems, layout());

@@ -71,6 +71,23 @@ fn the_order_of_the_paths_changes_nothing() {
     assert_eq!(once, run(&["review", name(&two), "--as", "json", "--on", "2026-11-25"]).output);
 }
 
+/// Alone a design is reviewed by two threads, half the chapters each, in two books; among others by one.
+#[test]
+fn a_design_alone_is_told_as_it_is_among_others() {
+    let folder_of_examples = concat!(env!("CARGO_MANIFEST_DIR"), "/../../example-designs");
+    let read = |paths: &[&str]| {
+        let ran = run(&[&["review", "--as", "json", "--on", "2026-11-25"], paths].concat());
+        let told: serde_json::Value = serde_json::from_str(&ran.output).expect("the output is JSON");
+        told["designs"].as_array().expect("a list").clone()
+    };
+    let together = read(&[folder_of_examples]);
+    assert!(together.len() >= 4);
+    for design in together {
+        let file = design["file"].as_str().expect("its name");
+        assert!(read(&[file]) == [design.clone()], "{file}");
+    }
+}
+
 #[test]
 fn an_output_that_is_closed_early_ends_the_run_quietly_and_is_not_taken_for_a_whole_one() {
     let many = folder("closed", &[("a.json", SMALL.as_bytes())]);

@@ -1,5 +1,7 @@
 //! What a rule hands in, and the only comparison of the program.
 
+use std::collections::HashSet;
+
 use haulout_sheet::{Book, GapKind, Gaps, Known, Line, LineId};
 
 use crate::answer::{Deciding, Outcome, Side};
@@ -201,8 +203,7 @@ impl Verdict {
     /// least where every branch is wanted.
     fn best(branches: Vec<Verdict>, order: &[Outcome], largest: bool) -> Self {
         let mut lines: Vec<LineId> = branches.iter().flat_map(|b| b.lines.iter().copied()).collect();
-        lines.sort_unstable();
-        lines.dedup();
+        each_once(&mut lines);
         let wanted = order.iter().copied().find(|wanted| branches.iter().any(|b| b.outcome == *wanted));
         let alike = branches.into_iter().filter(|b| Some(b.outcome) == wanted);
         let found = alike.reduce(|a, b| {
@@ -236,6 +237,25 @@ impl Verdict {
             _ => applies,
         }
     }
+}
+
+/// Lines up to this number are compared with one another.
+const FEW: usize = 32;
+
+/// Keeps the first of equal lines, in the order of the check: that in which a book came by its lines depends on what else was asked.
+fn each_once(lines: &mut Vec<LineId>) {
+    if lines.len() > FEW {
+        let mut met = HashSet::new();
+        return lines.retain(|line| met.insert(*line));
+    }
+    let mut kept = 0;
+    for at in 0..lines.len() {
+        if !lines[..kept].contains(&lines[at]) {
+            lines[kept] = lines[at];
+            kept += 1;
+        }
+    }
+    lines.truncate(kept);
 }
 
 fn both(a: Option<Gaps>, b: Option<Gaps>) -> Option<Gaps> {

@@ -18,7 +18,7 @@ pub use annexed::{Annex, Given, Loosened, Raised};
 pub use answer::{Answer, Deciding, Outcome, Side};
 pub use card::{Card, Consequence, Demand, Example, Expected, Manual, Words, words};
 pub use check::{Check, Verdict, compare};
-pub use review::{Options, Review, Status, again, review};
+pub use review::{Options, Review, Status, again, review, review_part};
 pub use rule::{CompiledRule, Judge, Rule};
 pub use ruleset::Ruleset;
 pub use specification::{Overridden, Specification};

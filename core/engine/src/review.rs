@@ -63,11 +63,24 @@ pub fn review<'d>(
     substitutions: &'d [Substitution],
     options: &Options,
 ) -> Review<'d> {
-    let book = Book::whole(design, &ruleset.limits, substitutions);
+    review_part(design, ruleset, substitutions, options, |_| true)
+}
+
+/// Reviews a design by some rules of a ruleset only, as `review` does by all: the answers name the rules by their positions in the whole.
+/// Several parts of one review may be worked side by side, each in a book of its own.
+pub fn review_part<'d>(
+    design: &'d Design,
+    ruleset: &'d Ruleset,
+    substitutions: &'d [Substitution],
+    options: &Options,
+    wanted: impl Fn(&Rule) -> bool,
+) -> Review<'d> {
+    let count = ruleset.rules.iter().filter(|rule| wanted(rule)).count();
+    let book = Book::for_rules(design, &ruleset.limits, substitutions, count);
     let stage = options.stage.or(ruleset.stage()).unwrap_or_else(|| design.project.stage());
-    let mut answers = Vec::with_capacity(4 * ruleset.rules.len());
+    let mut answers = Vec::with_capacity(4 * count);
     let mut walks: Vec<(About, Walk)> = Vec::new();
-    for (position, rule) in ruleset.rules.iter().enumerate() {
+    for (position, rule) in ruleset.rules.iter().enumerate().filter(|(_, rule)| wanted(rule)) {
         let asking = Asking { book: &book, rule, position, stage, on: &options.on };
         let walk = walked(&mut walks, rule.card.about, design);
         for authority in authorities(ruleset, design, rule) {

@@ -40,7 +40,7 @@ pub(crate) fn levers(book: &Book<'_>, tree: &Tree, lines: &[LineId]) -> Vec<Leve
             if card.range.0 < 0.0 { STEPS * card.step } else { (SHARE * value.abs()).max(card.step) };
         Some(Lever { node: origin.node, part: origin.part, value, change, place: place(tree, origin) })
     };
-    Roots::of(book, lines).0.into_iter().filter_map(one).collect()
+    Roots::met(book, lines).into_iter().filter_map(one).collect()
 }
 
 /// The place of the strongest; among equals the one that stands nearest to the shortfall.

@@ -69,7 +69,7 @@ pub(crate) fn first_place_of_gap(tree: &Tree, book: &Book<'_>, gap: &Gap) -> Opt
 
 /// In the order of the file, each once.
 pub(crate) fn sorted(mut places: Vec<Place>) -> Vec<Place> {
-    places.sort_by(|a, b| (a.start, &a.pointer).cmp(&(b.start, &b.pointer)));
+    places.sort_by(|a, b| (a.start, &a.pointer, &a.through).cmp(&(b.start, &b.pointer, &b.through)));
     places.dedup();
     places
 }

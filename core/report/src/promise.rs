@@ -19,7 +19,10 @@ pub struct Promise {
 pub(crate) fn promises(book: &Book<'_>, tree: &Tree, lines: &[LineId]) -> Vec<Promise> {
     let mut found: Vec<Promise> =
         Roots::of(book, lines).0.into_iter().filter_map(|line| one(book, tree, line)).collect();
-    found.sort_by(|a, b| (a.place.start, &a.place.pointer).cmp(&(b.place.start, &b.place.pointer)));
+    let key = |promise: &Promise| {
+        (promise.place.start, promise.place.pointer.clone(), promise.place.through.clone())
+    };
+    found.sort_by_key(key);
     found.dedup_by(|a, b| a.place.pointer == b.place.pointer);
     found
 }

@@ -272,10 +272,14 @@ fn governing(book: &Book<'_>, tree: &Tree, answer: &Answer) -> Option<Place> {
             fallback = fallback.or(Some(origin));
         }
         seen.extend(level.iter().copied());
-        level =
-            level.iter().flat_map(|line| book.arguments(*line)).filter(|line| !seen.contains(line)).collect();
-        level.sort_unstable();
-        level.dedup();
+        // In the order of the working, not in that in which the book came by its lines.
+        let mut next: Vec<LineId> = Vec::new();
+        for line in level.iter().flat_map(|line| book.arguments(*line)) {
+            if !seen.contains(&line) && !next.contains(&line) {
+                next.push(line);
+            }
+        }
+        level = next;
     }
     fallback.map(|origin| place(tree, origin))
 }
@@ -339,7 +343,7 @@ fn roots(book: &Book<'_>, lines: &[LineId], spoken: System) -> Vec<Root> {
         Some(Root { kind, what, value, source, basis, annex })
     };
     let mut found: Vec<Root> = Vec::new();
-    for root in Roots::of(book, lines).0.into_iter().filter_map(one) {
+    for root in Roots::met(book, lines).into_iter().filter_map(one) {
         if !found.contains(&root) {
             found.push(root);
         }

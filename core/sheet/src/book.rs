@@ -31,9 +31,9 @@ pub(crate) type MemoKey = (usize, u64, u32);
 /// Formulas of up to so many lines are worked without asking for memory.
 const FEW: usize = 8;
 
-/// Lines that room is made for at once, for a few figures and for a whole review; a book grows beyond.
+/// Lines that room is made for at once, for a few figures and for each rule of a review; a book grows beyond.
 const FEW_LINES: usize = 128;
-const EXPECTED: usize = 2048;
+const LINES_OF_A_RULE: usize = 16;
 
 /// The lines of one review of one design under one ruleset, with its substitutions.
 pub struct Book<'d> {
@@ -56,9 +56,14 @@ impl<'d> Book<'d> {
         Book::with_room(design, limits, substitutions, FEW_LINES)
     }
 
-    /// An empty book with room for all that the rules ask for.
-    pub fn whole(design: &'d Design, limits: &'d Limits, substitutions: &'d [Substitution]) -> Self {
-        Book::with_room(design, limits, substitutions, EXPECTED)
+    /// An empty book with room for what so many rules ask for.
+    pub fn for_rules(
+        design: &'d Design,
+        limits: &'d Limits,
+        substitutions: &'d [Substitution],
+        rules: usize,
+    ) -> Self {
+        Book::with_room(design, limits, substitutions, rules * LINES_OF_A_RULE)
     }
 
     fn with_room(

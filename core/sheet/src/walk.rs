@@ -17,6 +17,27 @@ impl Roots {
         Roots(seen.into_iter().filter(|id| !matches!(book.record(*id).made, Made::Worked(_))).collect())
     }
 
+    /// The roots below `lines`, each once, in the order a reader meets them who follows every working to its end: it does not depend on
+    /// what else was asked of the book before.
+    pub fn met(book: &Book<'_>, lines: &[LineId]) -> Vec<LineId> {
+        let mut marks = book.marks.borrow_mut();
+        marks.begin(book.len());
+        let mut open: Vec<LineId> = lines.iter().rev().copied().collect();
+        let mut found = Vec::new();
+        while let Some(id) = open.pop() {
+            if !marks.first(id) {
+                continue;
+            }
+            if !matches!(book.record(id).made, Made::Worked(_)) {
+                found.push(id);
+            }
+            let from = open.len();
+            book.extend_with_arguments(id, &mut open);
+            open[from..].reverse();
+        }
+        found
+    }
+
     /// Every line below `lines`, themselves included, each once, in the order they were made.
     pub fn below(book: &Book<'_>, lines: &[LineId]) -> Vec<LineId> {
         let mut marks = book.marks.borrow_mut();

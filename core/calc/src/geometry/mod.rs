@@ -40,6 +40,7 @@ pub use inset::inset;
 pub use outline::{Bounds, Outline};
 pub use parallel::parallel;
 pub use passage::{Passage, middle, passage};
+pub(crate) use point::NEAR;
 pub use point::{Mirror, Motion, Point, moved};
 pub use reach::reach;
 pub use shapes::{SAGITTA, circle, ellipse, rectangle};

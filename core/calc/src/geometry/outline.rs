@@ -156,7 +156,8 @@ impl Outline {
             && self.sides().all(|side| other.rings().flatten().all(|&corner| left_of(side, corner)))
     }
 
-    pub(super) fn winds_round(&self, p: Point) -> bool {
+    /// Whether the sides run round a point.
+    pub(crate) fn winds_round(&self, p: Point) -> bool {
         let east_of = |&(a, b): &(Point, Point)| {
             (a[1] > p[1]) != (b[1] > p[1]) && p[0] < a[0] + (p[1] - a[1]) / (b[1] - a[1]) * (b[0] - a[0])
         };

@@ -9,7 +9,7 @@ pub type Point = [f64; 2];
 ///
 /// A millionth of a millimetre: far under any tolerance of setting-out, far over the rounding of
 /// coordinates within a kilometre of the origin.
-pub(super) const NEAR: f64 = 1e-9;
+pub(crate) const NEAR: f64 = 1e-9;
 
 pub(super) fn sub(a: Point, b: Point) -> Point {
     [a[0] - b[0], a[1] - b[1]]

@@ -66,8 +66,13 @@ pub(super) fn share_nearest(a: Point, b: Point, p: Point) -> f64 {
 }
 
 pub(super) fn plan(a: Point, b: Point) -> f64 {
+    square(a, b).sqrt()
+}
+
+/// The square of the distance in plan.
+pub(super) fn square(a: Point, b: Point) -> f64 {
     let (dx, dy) = (b[0] - a[0], b[1] - a[1]);
-    (dx * dx + dy * dy).sqrt()
+    dx * dx + dy * dy
 }
 
 /// Length of a straight piece that rises or falls by so much.
@@ -104,17 +109,37 @@ fn crossing(wall: &Wall, a: Point, d: Point, long: f64) -> Option<f64> {
     meets.then_some(on_piece)
 }
 
-/// Where a path from a place may start: the nearest point of every side of the rim, or the place itself over water.
-pub(super) fn starts(around: &Surroundings, place: Point) -> impl Iterator<Item = Point> + '_ {
-    let over = around.water.contains(place);
-    let sides = around.water.sides().filter(move |_| !over);
-    over.then_some(place).into_iter().chain(sides.map(move |(a, b)| start_on(a, b, place)))
+/// A side of the rim, ready to be asked for its nearest point many times.
+pub(super) struct Side {
+    a: Point,
+    along: Point,
+    /// One by the square of its length.
+    by_square: f64,
+    /// A little way from it to the water.
+    inward: Point,
 }
 
-pub(super) fn start_on(a: Point, b: Point, place: Point) -> Point {
-    let share = share_nearest(a, b, place);
-    let (dx, dy) = (b[0] - a[0], b[1] - a[1]);
-    let inward = INSIDE / plan(a, b);
-    // Outer rings run counter-clockwise: the water is on the left.
-    [a[0] + dx * share - dy * inward, a[1] + dy * share + dx * inward]
+/// The sides of the rim.
+pub(super) fn rim(around: &Surroundings) -> Vec<Side> {
+    let side = |(a, b): (Point, Point)| {
+        let (along, size) = ([b[0] - a[0], b[1] - a[1]], plan(a, b));
+        let (by_square, inward) = if size > 0.0 { (1.0 / (size * size), INSIDE / size) } else { (0.0, 0.0) };
+        // Outer rings run counter-clockwise: the water is on the left.
+        Side { a, along, by_square, inward: [-along[1] * inward, along[0] * inward] }
+    };
+    around.water.sides().map(side).collect()
+}
+
+impl Side {
+    /// Its point nearest to a place.
+    pub(super) fn nearest(&self, place: Point) -> Point {
+        let off = [place[0] - self.a[0], place[1] - self.a[1]];
+        let share = ((off[0] * self.along[0] + off[1] * self.along[1]) * self.by_square).clamp(0.0, 1.0);
+        [self.a[0] + self.along[0] * share, self.a[1] + self.along[1] * share]
+    }
+
+    /// Where a path to a place starts whose nearest point of the side is this.
+    pub(super) fn start(&self, nearest: Point) -> Point {
+        [nearest[0] + self.inward[0], nearest[1] + self.inward[1]]
+    }
 }

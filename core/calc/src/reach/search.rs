@@ -1,9 +1,14 @@
 //! The search: a shortest path over the places where a path may bend, and a string drawn taut over the best of them.
 
+use std::cmp::{Ordering, Reverse};
+use std::collections::BinaryHeap;
+
 use super::Surroundings;
-use super::legs::{Place, Wall, along, beside, blocked, plan, share_nearest, slant, starts, walls};
+use super::legs::{
+    Place, Side, Wall, along, beside, blocked, plan, rim, share_nearest, slant, square, walls,
+};
 use super::taut;
-use crate::geometry::Point;
+use crate::geometry::{Bounds, NEAR, Point};
 
 /// Places on a top edge stand no farther apart than this, metres, before the string is drawn taut.
 const SPACING: f64 = 0.5;
@@ -17,6 +22,7 @@ const SHORT: f64 = 5e-7;
 pub(super) struct Search<'a> {
     pub(super) around: &'a Surroundings,
     pub(super) walls: Vec<Wall>,
+    rim: Vec<Side>,
     pub(super) to: Point,
     pub(super) level: f64,
     places: Vec<Place>,
@@ -29,13 +35,28 @@ struct Reached {
     from: Option<usize>,
     /// The way straight from the water is no shorter; infinite once it is known.
     least: f64,
+    /// Whether `least` is the distance to the water, not only to the rectangle round it.
+    measured: bool,
     /// The way on to the item is no shorter.
     ahead: f64,
     done: bool,
 }
 
 impl Reached {
-    const UNKNOWN: Self = Reached { length: f64::INFINITY, from: None, least: 0.0, ahead: 0.0, done: false };
+    /// A place that nothing leads to yet.
+    fn new(water: &Bounds, place: Point, to: Point) -> Self {
+        let [across, along] =
+            [0, 1].map(|i| (water.low[i] - place[i]).max(place[i] - water.high[i]).max(0.0));
+        let least = (across * across + along * along).sqrt();
+        Reached {
+            length: f64::INFINITY,
+            from: None,
+            least,
+            measured: false,
+            ahead: plan(place, to),
+            done: false,
+        }
+    }
 
     /// No path through the place is shorter.
     fn key(&self) -> f64 {
@@ -43,29 +64,52 @@ impl Reached {
     }
 }
 
+/// An open place, the one whose paths may be shortest first; of equal ones the first.
+#[derive(PartialEq)]
+struct Open(f64, usize);
+
+impl Eq for Open {}
+
+impl Ord for Open {
+    fn cmp(&self, other: &Self) -> Ordering {
+        self.0.total_cmp(&other.0).then(self.1.cmp(&other.1))
+    }
+}
+
+impl PartialOrd for Open {
+    fn partial_cmp(&self, other: &Self) -> Option<Ordering> {
+        Some(self.cmp(other))
+    }
+}
+
 impl<'a> Search<'a> {
     pub(super) fn new(around: &'a Surroundings, to: Point, level: f64) -> Self {
-        let walls = walls(around);
-        let mut places = beside(&walls);
-        for (at, wall) in walls.iter().enumerate().filter(|(_, w)| w.top.is_finite()) {
-            let shares = shares(around, wall, to);
-            places.extend(shares.into_iter().map(|s| Place { at: along(wall, s), on: Some(at) }));
-        }
-        Search { around, walls, to, level, places }
+        Search { around, walls: walls(around), rim: rim(around), to, level, places: Vec::new() }
     }
 
     /// Length of the shortest path; infinite where there is none.
-    pub(super) fn shortest(&self) -> f64 {
+    pub(super) fn shortest(mut self) -> f64 {
+        let level = self.around.water.distance_to(self.to);
         let straight = self.start_length(self.to, None);
         // Nothing is shorter than the straight level path, where it is free.
-        if straight <= self.around.water.distance_to(self.to) + 1e-5 {
-            return self.around.water.distance_to(self.to);
+        if straight <= level + 1e-5 {
+            return level;
         }
-        let reached = self.reach();
-        self.ends(&reached)
-            .into_iter()
-            .map(|(length, chain)| taut::drawn(self, chain, length))
-            .fold(straight, f64::min)
+        self.places = self.bends();
+        let (reached, found) = self.reach(straight);
+        let mut ends = self.ends(&reached);
+        ends.retain(|(length, _)| *length <= found + SLACK);
+        ends.into_iter().map(|(length, chain)| taut::drawn(&self, chain, length)).fold(straight, f64::min)
+    }
+
+    /// Where a path may bend: beside the ends of walls and on their tops.
+    fn bends(&self) -> Vec<Place> {
+        let mut places = beside(&self.walls);
+        for (at, wall) in self.walls.iter().enumerate().filter(|(_, w)| w.top.is_finite()) {
+            let shares = shares(self.around, wall, self.to);
+            places.extend(shares.into_iter().map(|s| Place { at: along(wall, s), on: Some(at) }));
+        }
+        places
     }
 
     /// The level of a place, as a path passes it.
@@ -80,11 +124,17 @@ impl<'a> Search<'a> {
         // On a top's edge a place is on its level; elsewhere the piece stops short, so that what hangs on a partition
         // is reached from either side.
         let stop = |s: Point| if top.is_some() { at } else { short_of(s, at) };
+        let free = |start: Point| !blocked(&self.walls, start, rim, stop(start), to);
+        let near = |side: &Side| square(side.nearest(at), at) <= NEAR * NEAR;
+        if self.around.water.winds_round(at) || self.rim.iter().any(near) {
+            return if free(at) { (to - rim).abs() } else { f64::INFINITY };
+        }
         let mut best = f64::INFINITY;
-        for start in starts(self.around, at) {
+        for side in &self.rim {
+            let start = side.start(side.nearest(at));
             let length = slant(start, at, to - rim);
             // What is no shorter need not be free.
-            if length < best && !blocked(&self.walls, start, rim, stop(start), to) {
+            if length < best && free(start) {
                 best = length;
             }
         }
@@ -116,49 +166,70 @@ impl<'a> Search<'a> {
     }
 
     /// Every place that may lie on a shortest path, nearest to water and item together first (A*, Hart, Nilsson and Raphael 1968:
-    /// the level distance to the item is never more than the way).
-    fn reach(&self) -> Vec<Reached> {
-        let water = |place: &Place| self.around.water.distance_to(place.at);
-        let mut reached: Vec<Reached> = self
-            .places
-            .iter()
-            .map(|place| Reached { least: water(place), ahead: plan(place.at, self.to), ..Reached::UNKNOWN })
-            .collect();
-        let mut found = f64::INFINITY;
-        while let Some(next) = nearest_open(&reached) {
-            if reached[next].key() > found + SLACK {
+    /// the level distance to the item is never more than the way), and the length of the shortest path over them, or the one that was
+    /// `found` before.
+    fn reach(&self, mut found: f64) -> (Vec<Reached>, f64) {
+        let water = self.around.water.bounds();
+        let mut reached: Vec<Reached> =
+            self.places.iter().map(|place| Reached::new(&water, place.at, self.to)).collect();
+        let mut open: BinaryHeap<Reverse<Open>> =
+            reached.iter().enumerate().map(|(at, known)| Reverse(Open(known.key(), at))).collect();
+        while let Some(Reverse(Open(key, next))) = open.pop() {
+            let known = &mut reached[next];
+            // A place comes up again for every shorter way to it.
+            if known.done || key != known.key() {
+                continue;
+            }
+            if key > found + SLACK {
                 break;
             }
-            if reached[next].least < reached[next].length {
-                // Its way straight from the water is looked at only now: most places never come to that.
-                let place = self.places[next];
+            if known.least >= known.length {
+                known.done = true;
+                found = found.min(known.length + self.end(self.places[next]));
+                self.lead_on(next, &mut reached, &mut open, found);
+                continue;
+            }
+            // Its way straight from the water is looked at only now: most places never come to that.
+            let place = self.places[next];
+            if known.measured {
                 let straight = self.start_length(place.at, self.top(place));
-                let known = &mut reached[next];
                 if straight < known.length {
                     (known.length, known.from) = (straight, None);
                 }
                 known.least = f64::INFINITY;
-                continue;
+            } else {
+                (known.least, known.measured) = (self.around.water.distance_to(place.at), true);
             }
-            reached[next].done = true;
-            found = found.min(reached[next].length + self.end(self.places[next]));
-            self.lead_on(next, &mut reached);
+            if known.key().is_finite() {
+                open.push(Reverse(Open(known.key(), next)));
+            }
         }
-        reached
+        (reached, found)
     }
 
-    /// What is reached through a place.
-    fn lead_on(&self, next: usize, reached: &mut [Reached]) {
+    /// What is reached through a place, as far as it may lie on a path that is not much longer than the one found.
+    fn lead_on(
+        &self,
+        next: usize,
+        reached: &mut [Reached],
+        open: &mut BinaryHeap<Reverse<Open>>,
+        found: f64,
+    ) {
         let so_far = reached[next].length;
         for (other, place) in self.places.iter().enumerate() {
+            let known = &mut reached[other];
             // The level distance is never more than the piece: most walls need not be asked.
             let least = so_far + plan(self.places[next].at, place.at);
-            if reached[other].done || least >= reached[other].length {
+            if known.done || least >= known.length || least + known.ahead > found + SLACK {
                 continue;
             }
             let length = so_far + self.leg(self.places[next], *place);
-            if length < reached[other].length {
-                (reached[other].length, reached[other].from) = (length, Some(next));
+            if length < known.length {
+                let before = known.key();
+                (known.length, known.from) = (length, Some(next));
+                if known.key() < before {
+                    open.push(Reverse(Open(known.key(), other)));
+                }
             }
         }
     }
@@ -190,11 +261,6 @@ fn short_of(from: Point, to: Point) -> Point {
     let long = plan(from, to);
     let share = if long > 0.0 { (1.0 - SHORT / long).max(0.0) } else { 0.0 };
     [from[0] + (to[0] - from[0]) * share, from[1] + (to[1] - from[1]) * share]
-}
-
-fn nearest_open(reached: &[Reached]) -> Option<usize> {
-    let open = (0..reached.len()).filter(|at| !reached[*at].done && reached[*at].key().is_finite());
-    open.min_by(|a, b| reached[*a].key().total_cmp(&reached[*b].key()))
 }
 
 /// A wall is cut into no more pieces than this, so that one drawn out of this world takes no more memory than the room.

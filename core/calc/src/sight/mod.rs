@@ -16,7 +16,7 @@ pub use clear::plan as apart;
 pub use grid::{SAMPLES, places};
 pub use snell::{WATER, apparent_depth, below, deepest_within, passes};
 
-use crate::geometry::{Bed, Point};
+use crate::geometry::{Bed, NEAR, Point};
 
 /// Something one does not see through up to a level.
 #[derive(Debug, Clone, PartialEq)]
@@ -119,6 +119,16 @@ impl View<'_> {
         }
         let (near, far) = (eye.before.abs(), point.before.abs());
         let (along, rise) = (point.along - eye.along, level - self.eye_level);
+        // Bent towards the upright in the water, the ray passes the face between where a straight one would and the foot of the point.
+        let straight = near / (near + far);
+        let meets = |from: f64, to: f64, low: f64, high: f64| from.max(to) >= low && from.min(to) <= high;
+        let [left, right] = [eye.along + along * straight, point.along];
+        let [upper, lower] = [self.eye_level + rise * straight, level];
+        if !meets(left, right, -NEAR, clear::plan(a, b) + NEAR)
+            || !meets(upper, lower, panel.sill - NEAR, panel.head.min(self.water) + NEAR)
+        {
+            return None;
+        }
         let across = (along * along + rise * rise).sqrt();
         let share = if across > 0.0 { passes(near, far, across, WATER) / across } else { 0.0 };
         let (on, z) = (eye.along + along * share, self.eye_level + rise * share);

@@ -8,6 +8,8 @@ pub const WATER: f64 = 1.333;
 
 /// Steps at most; a ray settles in under ten.
 const STEPS: usize = 60;
+/// After a step as short as this, as a share of the way, the next would be shorter than rounding: each step squares what is left.
+const SETTLED: f64 = 1e-9;
 
 /// How far along the face from the foot of the eye the ray passes it, metres.
 ///
@@ -34,11 +36,10 @@ pub fn passes(near: f64, far: f64, across: f64, n: f64) -> f64 {
         }
         let steep = near * near / (air * air * air) + n * far * far / (water * water * water);
         let next = x - short / steep;
-        let next = if next > low && next < high { next } else { 0.5 * (low + high) };
-        if (next - x).abs() <= 1e-15 * across {
-            return next;
+        if (next - x).abs() <= SETTLED * across {
+            return next.clamp(0.0, across);
         }
-        x = next;
+        x = if next > low && next < high { next } else { 0.5 * (low + high) };
     }
     x
 }

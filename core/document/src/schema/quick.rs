@@ -3,7 +3,7 @@
 //! It only ever says that a document surely fits. Where it does not say so, the library is asked, and the library alone
 //! finds the words; a schema with any keyword that is not read here has no quick yes at all.
 
-use std::collections::HashMap;
+use rustc_hash::FxHashMap;
 
 use super::patterns::{Look, PATTERNS, is_own};
 use crate::tree::{Kind, Node, Tree};
@@ -33,7 +33,7 @@ struct Part {
     kinds: u8,
     whole: bool,
     reference: Option<u32>,
-    members: HashMap<Box<str>, u32>,
+    members: FxHashMap<Box<str>, u32>,
     /// Whether keys `x-…` may stand beside the listed ones, with anything in them.
     own: bool,
     others: Others,
@@ -72,7 +72,8 @@ impl Quick {
         if draft.is_some_and(|draft| !schema.says(draft, DRAFT)) {
             return None;
         }
-        let mut making = Making { schema, parts: Vec::new(), made: HashMap::new(), waiting: Vec::new() };
+        let mut making =
+            Making { schema, parts: Vec::new(), made: FxHashMap::default(), waiting: Vec::new() };
         making.part(schema.root());
         let mut done = 0;
         while let Some(node) = making.waiting.get(done).copied() {
@@ -149,7 +150,7 @@ impl Part {
             kinds: ALL_KINDS,
             whole: false,
             reference: None,
-            members: HashMap::new(),
+            members: FxHashMap::default(),
             own: false,
             others: Others::Anything,
             required: Vec::new(),
@@ -191,7 +192,7 @@ impl Part {
 struct Making<'s> {
     schema: &'s Tree,
     parts: Vec<Part>,
-    made: HashMap<Node, u32>,
+    made: FxHashMap<Node, u32>,
     waiting: Vec<Node>,
 }
 
