@@ -9,7 +9,7 @@ use haulout_model::Design;
 use haulout_place::Span;
 use haulout_report::json::{self, Reviewed, Run};
 use haulout_report::page::{Subject, page, problem_page};
-use haulout_report::{Told, markdown, markdown_of_problems, tell, tell_for_page};
+use haulout_report::{Told, markdown, markdown_of_problems, tell, tell_for_page, tell_for_table};
 use rayon::prelude::*;
 
 use crate::args::ReviewForm;
@@ -173,7 +173,8 @@ impl Desk<'_> {
         let review = review_part(design, &self.ruleset, &[], self.options, wanted);
         let told = match self.form {
             ReviewForm::Json => tell(&review, tree),
-            ReviewForm::Terminal | ReviewForm::Markdown => tell_for_page(&review, tree),
+            ReviewForm::Terminal => tell_for_page(&review, tree),
+            ReviewForm::Markdown => tell_for_table(&review, tree),
         };
         Answered { stage: review.stage.name(), told, status: review.status() }
     }

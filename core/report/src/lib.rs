@@ -1,6 +1,7 @@
 //! Answers and documents made into what people and programs read. Plain data in, text out.
 
 mod annexed;
+mod brief;
 mod commissioning;
 pub mod course;
 pub mod drawing;
@@ -28,6 +29,7 @@ mod working;
 mod wrap;
 
 pub use annexed::{annexed_json, annexed_page};
+pub use brief::{tell_for_page, tell_for_table};
 pub use commissioning::{
     Commissioning, commissioning, commissioning_json, commissioning_markdown, commissioning_page,
 };
@@ -40,4 +42,4 @@ pub use promise::Promise;
 pub use register::{register_json, register_list, species_page};
 pub use rehearsal::{Practised, Rehearsal, SEEN, Trial, rehearsal_json, rehearsal_page};
 pub use source::Written;
-pub use told::{Numbers, Printed, Root, Told, ToldGap, answer_in_numbers, tell, tell_for_page};
+pub use told::{Numbers, Printed, Root, Told, ToldGap, answer_in_numbers, tell};

@@ -38,7 +38,8 @@ pub(crate) fn schedule(subject: &Subject<'_>, width: usize) -> String {
 /// The rows of the schedule; a word that repeats itself is left out.
 pub(crate) fn rows(subject: &Subject<'_>) -> Vec<(&'static str, String)> {
     let mut rows = vec![("SCHEDULE", counts(subject.answers))];
-    let tight = tightest(subject);
+    let tight: Vec<String> =
+        tightest(subject.answers).into_iter().map(|one| in_words(subject, one)).collect();
     if !tight.is_empty() {
         rows.push(("tightest", tight.join("; ")));
     }
@@ -81,16 +82,20 @@ fn counts(answers: &[Told]) -> String {
     parts.join(" · ")
 }
 
-/// The three smallest margins that are met, as a share of what is asked; only where zero is a true zero.
-fn tightest(subject: &Subject<'_>) -> Vec<String> {
-    let met = subject.answers.iter().filter(|told| told.outcome == Outcome::Met);
-    let mut shares: Vec<(f64, &Told)> = met.filter_map(|told| Some((spare(told)?, told))).collect();
+/// The three smallest margins that are met, as a share of what is asked, and where in the list they stand; only where zero is a true
+/// zero.
+pub(crate) fn tightest(answers: &[Told]) -> Vec<(f64, usize)> {
+    let met = answers.iter().enumerate().filter(|(_, told)| told.outcome == Outcome::Met);
+    let mut shares: Vec<(f64, usize)> = met.filter_map(|(at, told)| Some((spare(told)?, at))).collect();
     shares.sort_by(|a, b| a.0.total_cmp(&b.0));
-    let words = |(share, told): &(f64, &Told)| {
-        let rule = subject.ruleset.rules[told.rule].card.id.replace('-', " ");
-        format!("{rule}, {}: {share:.0} % to spare", told.named)
-    };
-    shares.iter().take(3).map(words).collect()
+    shares.truncate(3);
+    shares
+}
+
+fn in_words(subject: &Subject<'_>, (share, at): (f64, usize)) -> String {
+    let told = &subject.answers[at];
+    let rule = subject.ruleset.rules[told.rule].card.id.replace('-', " ");
+    format!("{rule}, {}: {share:.0} % to spare", told.named)
 }
 
 /// The margin as a share of what is asked, per cent.

@@ -72,7 +72,7 @@ pub struct Numbers {
 }
 
 /// Numbers printed with their unit.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
 pub struct Printed {
     /// What the design has.
     pub have: String,
@@ -140,11 +140,6 @@ pub fn tell(review: &Review<'_>, tree: &Tree) -> Vec<Told> {
     review.answers.iter().map(|answer| one(review, tree, answer)).collect()
 }
 
-/// Tells as much as a page shows: working and places stay empty, what a shortfall is explained with is there only for one.
-pub fn tell_for_page(review: &Review<'_>, tree: &Tree) -> Vec<Told> {
-    review.answers.iter().map(|answer| brief(review, tree, answer)).collect()
-}
-
 /// The numbers of one answer in a few words; empty where it has none.
 pub fn answer_in_numbers(review: &Review<'_>, tree: &Tree, answer: &Answer) -> String {
     let told = one(review, tree, answer);
@@ -166,15 +161,8 @@ fn one(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
     told
 }
 
-fn brief(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
-    match answer.outcome {
-        Outcome::Short => explained(review, tree, answer),
-        _ => outlined(review, tree, answer),
-    }
-}
-
 /// An answer with what explains it: how its numbers came about, what they rest on, what to change.
-fn explained(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
+pub(crate) fn explained(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
     let book = &review.book;
     let mut told = outlined(review, tree, answer);
     let deciding = answer.deciding.map(Deciding::lines).unwrap_or_default();
@@ -197,34 +185,55 @@ fn shown(told: &Told) -> Shown {
 }
 
 /// An answer with its numbers, what is missing and what has to be proved.
-fn outlined(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
+pub(crate) fn outlined(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
     let book = &review.book;
     let card = &review.ruleset.rules[answer.rule].card;
     let deciding = answer.deciding.map(Deciding::lines).unwrap_or_default();
     let gap = |gap: &Gap| ToldGap::of(gap, tree, book);
+    let mut told = counted(review, tree, answer);
+    told.subject = answer.subject.map_or_else(|| card.about.name().to_owned(), |s| s.key(book.design()));
+    told.named = named((book.design(), book.register()), card.about, answer.subject, &sizes(book, &deciding));
+    told.authority = answer.authority.and_then(|at| book.register().authority(at)).map(|a| a.id);
+    if let (Some(numbers), Some(deciding)) = (&mut told.numbers, answer.deciding) {
+        numbers.printed = printed(numbers.unit, values(book, deciding), answer.margin.unwrap_or(f64::NAN));
+    }
+    told.basis = answer.deciding.map(|_| book.basis(&deciding));
+    told.gaps = answer.gaps.iter().map(gap).collect();
+    told
+}
+
+/// An answer as far as it is counted: its outcome, its numbers without a print of them, what has to be proved.
+pub(crate) fn counted(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told {
+    let book = &review.book;
+    let deciding = answer.deciding.map(Deciding::lines).unwrap_or_default();
+    let standing = book.standing(&deciding);
     Told {
         rule: answer.rule,
         about: answer.subject,
-        subject: answer.subject.map_or_else(|| card.about.name().to_owned(), |s| s.key(book.design())),
-        named: named((book.design(), book.register()), card.about, answer.subject, &sizes(book, &deciding)),
-        authority: answer.authority.and_then(|at| book.register().authority(at)).map(|a| a.id),
+        subject: String::new(),
+        named: String::new(),
+        authority: None,
         case: answer.case,
         outcome: answer.outcome,
         owed: answer.owed,
         numbers: numbers(book, answer, system(book, &deciding)),
-        basis: answer.deciding.map(|_| book.basis(&deciding)),
-        standing: book.standing(&deciding),
+        basis: None,
+        standing,
         working: Vec::new(),
         beside: Vec::new(),
         have_step: None,
         limit_step: None,
         limit: None,
-        promises: promises(book, tree, &deciding),
+        promises: if standing == Some(Standing::Declared) {
+            promises(book, tree, &deciding)
+        } else {
+            Vec::new()
+        },
         levers: Vec::new(),
         governing: None,
         places: Vec::new(),
         roots: Vec::new(),
-        gaps: answer.gaps.iter().map(gap).collect(),
+        gaps: Vec::new(),
         variance: answer.variance.map(|at| (at, answer.expired)),
     }
 }
@@ -284,26 +293,38 @@ fn governing(book: &Book<'_>, tree: &Tree, answer: &Answer) -> Option<Place> {
     fallback.map(|origin| place(tree, origin))
 }
 
+/// Numbers of an answer; their print is still empty.
 fn numbers(book: &Book<'_>, answer: &Answer, spoken: System) -> Option<Numbers> {
     let deciding = answer.deciding?;
-    let value = |line: LineId| book.record(line).datum.number().unwrap_or(f64::NAN);
-    let (low, high) = match deciding.side {
+    let (low, high) = limits(deciding.side);
+    let unit = unit_of(book, low.or(high)?, spoken);
+    let margin = answer.margin.map(|m| difference(unit).difference_of_si(m));
+    let (have, low, high) = values(book, deciding);
+    Some(Numbers {
+        unit,
+        have: unit.of_si(have),
+        low: low.map(|l| unit.of_si(l)),
+        high: high.map(|h| unit.of_si(h)),
+        margin,
+        printed: Printed::default(),
+    })
+}
+
+/// What is asked at least and at most; nothing where something holds or does not.
+const fn limits(side: Side) -> (Option<LineId>, Option<LineId>) {
+    match side {
         Side::AtLeast(limit) => (Some(limit), None),
         Side::AtMost(limit) => (None, Some(limit)),
         Side::Within(low, high) => (Some(low), Some(high)),
-        Side::Holds => return None,
-    };
-    let unit = unit_of(book, low.or(high)?, spoken);
-    let margin = answer.margin.map(|m| difference(unit).difference_of_si(m));
-    let si = (value(deciding.have), low.map(value), high.map(value));
-    Some(Numbers {
-        unit,
-        have: unit.of_si(si.0),
-        low: si.1.map(|l| unit.of_si(l)),
-        high: si.2.map(|h| unit.of_si(h)),
-        margin,
-        printed: printed(unit, si, answer.margin.unwrap_or(f64::NAN)),
-    })
+        Side::Holds => (None, None),
+    }
+}
+
+/// What the design has and what is asked, SI.
+fn values(book: &Book<'_>, deciding: Deciding) -> (f64, Option<f64>, Option<f64>) {
+    let value = |line: LineId| book.record(line).datum.number().unwrap_or(f64::NAN);
+    let (low, high) = limits(deciding.side);
+    (value(deciding.have), low.map(value), high.map(value))
 }
 
 /// Three digits, more until what the design has and what is asked differ in print when they differ.

@@ -4,9 +4,11 @@ use super::legs::{Place, along, share_nearest};
 use super::search::Search;
 
 const ROUNDS: u32 = 60;
-const STEPS: u32 = 40;
-/// Share of a stretch kept by a step of the golden section.
-const GOLDEN: f64 = 0.618_033_988_749_894_9;
+const STEPS: u32 = 60;
+/// Share of a stretch that a step of the golden section goes.
+const GOLDEN: f64 = 0.381_966_011_250_105_1;
+/// Places nearer to one another than this share of a wall are one: the length of a path differs there by less than rounding.
+const CLOSE: f64 = 1e-8;
 
 /// The length of the path through these places once it is taut; `length` is what it has before.
 pub(super) fn drawn(search: &Search<'_>, mut chain: Vec<Place>, length: f64) -> f64 {
@@ -31,27 +33,70 @@ fn slide(search: &Search<'_>, chain: &mut [Place], at: usize) {
     let Some(wall) = place.on.map(|w| search.walls[w]) else { return };
     let before = around(search, chain, at);
     let old = share_nearest(wall.a, wall.b, place.at);
-    let mut length = |share| {
+    let length = |share: f64| {
         chain[at].at = along(&wall, share);
-        (share, around(search, chain, at))
+        around(search, chain, at)
     };
-    let (mut low, mut high) = (0.0, 1.0);
-    let (mut left, mut right) = (length(1.0 - GOLDEN), length(GOLDEN));
-    for _ in 0..STEPS {
-        // Beyond what stands in the way both are infinite: the half with the old place is kept.
-        let keep_left = if left.1 == right.1 { old < (left.0 + right.0) / 2.0 } else { left.1 < right.1 };
-        if keep_left {
-            high = right.0;
-            (left, right) = (length(high - GOLDEN * (high - low)), left);
-        } else {
-            low = left.0;
-            (left, right) = (right, length(low + GOLDEN * (high - low)));
-        }
-    }
-    chain[at].at = along(&wall, (low + high) / 2.0);
+    let share = least(length, old);
+    chain[at].at = along(&wall, share);
     if around(search, chain, at) > before {
         chain[at] = place;
     }
+}
+
+/// Where a length is least between 0 and 1, looked for from a share that has a free path (Brent 1973, chapter 5: parabolas, and golden
+/// sections where they lead nowhere, as they do next to what stands in the way).
+pub(super) fn least(mut length: impl FnMut(f64) -> f64, from: f64) -> f64 {
+    let (mut low, mut high) = (0.0, 1.0);
+    // The best share, the second best, the one that was second best before; each with its length.
+    let mut best = (from, length(from));
+    let (mut second, mut third) = (best, best);
+    let (mut step, mut before): (f64, f64) = (0.0, 0.0);
+    for _ in 0..STEPS {
+        let middle = 0.5 * (low + high);
+        if (best.0 - middle).abs() + 0.5 * (high - low) <= 2.0 * CLOSE {
+            break;
+        }
+        let parabola = vertex(best, second, third);
+        let useful =
+            |step: f64| step.abs() < 0.5 * before.abs() && low < best.0 + step && best.0 + step < high;
+        match parabola.filter(|step| useful(*step)) {
+            Some(next) => (before, step) = (step, next),
+            None => {
+                before = if best.0 < middle { high - best.0 } else { low - best.0 };
+                step = GOLDEN * before;
+            }
+        }
+        let share = best.0 + if step.abs() < CLOSE { CLOSE.copysign(step) } else { step };
+        let tried = (share, length(share));
+        if tried.1 <= best.1 {
+            if share < best.0 {
+                high = best.0
+            } else {
+                low = best.0
+            }
+            (third, second, best) = (second, best, tried);
+        } else {
+            if share < best.0 {
+                low = share
+            } else {
+                high = share
+            }
+            if tried.1 <= second.1 || second.0 == best.0 {
+                (third, second) = (second, tried);
+            } else if tried.1 <= third.1 || third.0 == best.0 || third.0 == second.0 {
+                third = tried;
+            }
+        }
+    }
+    best.0
+}
+
+/// The step from the first of three places to the lowest point of the parabola through all of them; none where there is no such point.
+fn vertex(one: (f64, f64), two: (f64, f64), three: (f64, f64)) -> Option<f64> {
+    let (r, q) = ((one.0 - two.0) * (one.1 - three.1), (one.0 - three.0) * (one.1 - two.1));
+    let step = ((one.0 - three.0) * q - (one.0 - two.0) * r) / (2.0 * (r - q));
+    step.is_finite().then_some(step)
 }
 
 /// The two pieces that meet at a place.

@@ -119,6 +119,17 @@ fn a_string_over_two_edges_is_what_a_minimiser_finds() {
 
 const TWO_EDGES: f64 = 4.647215;
 
+/// Heron: over a straight edge a string is shortest where both ends see it under the same angle; what stands in the way ends the search
+/// at its corner.
+#[test]
+fn a_string_slides_to_where_both_angles_are_the_same() {
+    let string = |share: f64| share.hypot(0.6) + (1.0 - share).hypot(0.2);
+    let free = super::taut::least(string, 0.1);
+    assert!((free - 0.75).abs() < 1e-7, "0.6 : 0.2 parts the edge at three quarters, not at {free}");
+    let barred = super::taut::least(|share| if share > 0.5 { f64::INFINITY } else { string(share) }, 0.1);
+    assert!((barred - 0.5).abs() < 1e-6, "the free part ends at a half, not at {barred}");
+}
+
 #[test]
 fn a_kerb_or_a_wall_without_a_way_round() {
     let wall: &[Point] = &[[-20.0, 1.3], [20.0, 1.3]];

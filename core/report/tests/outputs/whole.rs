@@ -1,23 +1,28 @@
 //! Whole pages of two of the example designs, on paper of 80 and of 120 columns.
 
+use haulout_document::Tree;
+use haulout_engine::Review;
 use haulout_report::page::{Layout, Subject, page};
-use haulout_report::{markdown, tell, tell_for_page};
+use haulout_report::{Told, markdown, tell, tell_for_page, tell_for_table};
 
 use crate::common::{EXAMPLES, built_in, load, reviewed};
 
 const LAYOUT: Layout = Layout { width: 80, colour: false };
 
 fn whole(at: usize, width: usize) -> String {
-    pages(at, |subject| page(subject, Layout { width, ..LAYOUT })).0
+    pages(at, tell_for_page, |subject| page(subject, Layout { width, ..LAYOUT })).0
 }
 
-/// What is made of all that can be told, and of what is told for a page.
-fn pages(at: usize, made: impl Fn(&Subject<'_>) -> String) -> (String, String) {
+/// Some of all that can be told of a review.
+type Telling = for<'r, 'd, 't> fn(&'r Review<'d>, &'t Tree) -> Vec<Told>;
+
+/// What is made of all that can be told, and of what is told for it.
+fn pages(at: usize, telling: Telling, made: impl Fn(&Subject<'_>) -> String) -> (String, String) {
     let (name, text) = EXAMPLES[at];
     let (tree, design) = load(text);
     let ruleset = built_in();
     let review = reviewed(&design, &ruleset);
-    let (all, brief) = (tell(&review, &tree), tell_for_page(&review, &tree));
+    let (all, brief) = (tell(&review, &tree), telling(&review, &tree));
     let subject = Subject {
         file: name,
         tree: &tree,
@@ -33,9 +38,9 @@ fn pages(at: usize, made: impl Fn(&Subject<'_>) -> String) -> (String, String) {
 #[test]
 fn what_is_told_for_a_page_is_all_that_a_page_shows() {
     for at in 0..EXAMPLES.len() {
-        let (all, brief) = pages(at, |subject| page(subject, LAYOUT));
+        let (all, brief) = pages(at, tell_for_page, |subject| page(subject, LAYOUT));
         assert_eq!(all, brief);
-        let (all, brief) = pages(at, markdown);
+        let (all, brief) = pages(at, tell_for_table, markdown);
         assert_eq!(all, brief);
     }
 }
