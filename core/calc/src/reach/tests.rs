@@ -123,7 +123,7 @@ const TWO_EDGES: f64 = 4.647215;
 /// at its corner.
 #[test]
 fn a_string_slides_to_where_both_angles_are_the_same() {
-    let string = |share: f64| share.hypot(0.6) + (1.0 - share).hypot(0.2);
+    let string = |share: f64| libm::hypot(share, 0.6) + libm::hypot(1.0 - share, 0.2);
     let free = super::taut::least(string, 0.1);
     assert!((free - 0.75).abs() < 1e-7, "0.6 : 0.2 parts the edge at three quarters, not at {free}");
     let barred = super::taut::least(|share| if share > 0.5 { f64::INFINITY } else { string(share) }, 0.1);
