@@ -41,22 +41,29 @@ const YARDSTICK: f64 = 87.0;
 #[global_allocator]
 static ALLOCATOR: mimalloc::MiMalloc = mimalloc::MiMalloc;
 
+type Part = fn(&mut Page);
+const PARTS: [(&str, Part); 6] = [
+    ("steps", steps),
+    ("wet", wet),
+    ("house-rules", house_rules),
+    ("designs", many),
+    ("growth", growth),
+    ("processes", processes),
+];
+
 fn main() {
     let mut page = Page::default();
-    // `-- house-rules` looks at these alone.
-    if std::env::args().any(|argument| argument == "house-rules") {
-        return house_rules(&mut page);
+    // `-- growth` looks at that part alone, and writes no page.
+    let asked: Vec<String> =
+        std::env::args().skip(1).filter(|argument| !argument.starts_with("--")).collect();
+    for (name, part) in PARTS {
+        if asked.is_empty() || asked.iter().any(|one| one == name) {
+            part(&mut page);
+        }
     }
-    let texts: Vec<String> = (0..TIMED).map(|seed| design(seed, Size::BUDGET)).collect();
-    let bytes = texts.iter().map(String::len).sum::<usize>() / texts.len();
-    page.says(format!("{TIMED} generated designs of {:.1} KB on average", bytes as f64 / 1000.0));
-    steps(&texts, &mut page);
-    drop(texts);
-    wet(&mut page);
-    house_rules(&mut page);
-    many(&mut page);
-    growth(&mut page);
-    processes(&mut page);
+    if !asked.is_empty() {
+        return;
+    }
     if std::env::var("HAULOUT_WRITE").is_ok() {
         let text = format!(
             "# Budget\n\nWhat `HAULOUT_WRITE=1 cargo bench -p haulout-tests --bench budget` last found; another machine finds other times, and so does a busy one.\n\n```text\n{}\n```\n",
@@ -104,7 +111,10 @@ fn timed(text: &str, schema: &Schema, ruleset: &Ruleset) -> [f64; 5] {
     [read_in, schema_in, model_in, figures_in, review_in]
 }
 
-fn steps(texts: &[String], page: &mut Page) {
+fn steps(page: &mut Page) {
+    let texts: Vec<String> = (0..TIMED).map(|seed| design(seed, Size::BUDGET)).collect();
+    let bytes = texts.iter().map(String::len).sum::<usize>() / texts.len();
+    page.says(format!("{TIMED} generated designs of {:.1} KB on average", bytes as f64 / 1000.0));
     let schema = Schema::in_short(haulout_schemas::DESIGN, haulout_schemas::DESIGN_IN_SHORT);
     let ruleset = ruleset().without_heavy();
     let rows: Vec<[f64; 5]> = texts.iter().map(|text| timed(text, &schema, &ruleset)).collect();
@@ -116,7 +126,7 @@ fn steps(texts: &[String], page: &mut Page) {
         ("figures of the catalogue, all states", 200.0),
         ("figures that rules ask for, rules, answers", 320.0),
     ];
-    let slower = median(texts.iter().map(|text| yardstick(text)).collect()) / YARDSTICK;
+    let slower = slower(&texts);
     page.says(format!("the yardstick takes {slower:.2} times what it takes where the budget was set"));
     page.says(format!(
         "\n{:44} {:>10} {:>8} {:>6} {:>14}",
@@ -135,8 +145,10 @@ fn steps(texts: &[String], page: &mut Page) {
     page.says(format!("{:44} {compiled:10.1}", "schema made ready, once a process"));
 }
 
-fn yardstick(text: &str) -> f64 {
-    micros(|| serde_json::from_str::<serde_json::Value>(text).is_ok()).1
+/// How much longer the yardstick takes here and now than where the budget was set.
+fn slower(texts: &[String]) -> f64 {
+    let yardstick = |text: &String| micros(|| serde_json::from_str::<serde_json::Value>(text).is_ok()).1;
+    median(texts.iter().map(yardstick).collect()) / YARDSTICK
 }
 
 /// Every figure of the catalogue in every state; how many lines came of it.
@@ -296,9 +308,10 @@ fn many(page: &mut Page) {
     let (_, took) = micros(|| texts.par_iter().map(one).sum::<usize>());
     let threads = rayon::current_num_threads();
     let rate = MANY as f64 / took * 1e6;
+    let (ratio, slower) = (rate / 4000.0, slower(&texts[..TIMED as usize]));
     page.says(format!(
-        "\n{MANY} distinct designs on {threads} threads: {rate:.0} a second (budget 4000, ratio {:.2})",
-        rate / 4000.0
+        "\n{MANY} distinct designs on {threads} threads: {rate:.0} a second (budget 4000, ratio {ratio:.2}, by yardstick {:.2})",
+        ratio * slower
     ));
     drop(texts);
     let before = resident();
@@ -324,39 +337,28 @@ fn resident() -> f64 {
     pages.map_or(f64::NAN, |pages| pages * 4096.0 / 1e6)
 }
 
-/// Nanoseconds a byte, which stay the same where a step grows with the length of the text.
+/// Nanoseconds a byte, and of a review an answer, which stay the same where a step grows with the length of the text, and with what it
+/// is asked: a pair of a pool and an item beside it is an answer of its own.
 fn growth(page: &mut Page) {
-    let (ruleset, schema) = (
-        ruleset().without_heavy(),
-        Schema::in_short(haulout_schemas::DESIGN, haulout_schemas::DESIGN_IN_SHORT),
-    );
-    page.says(format!("\n{:>8} {:>8} | ns a byte: read, schema, model, figures, review", "pools", "KB"));
-    let mut slow = false;
-    for pools in [3, 12, 50, 200, 1000] {
+    let ruleset = ruleset().without_heavy();
+    let schema = Schema::in_short(haulout_schemas::DESIGN, haulout_schemas::DESIGN_IN_SHORT);
+    page.says(format!(
+        "\n{:>8} {:>8} | ns a byte: read, schema, model, review | answers, ns an answer",
+        "pools", "KB"
+    ));
+    for pools in [3, 12, 50, 200, 500] {
         let text = design(1, Size::Pools(pools));
         let (reading, read_in) = micros(|| read(text.as_bytes(), &Limits::default()));
         let tree = reading.accepted().expect("the generator writes designs");
         let (_, schema_in) = micros(|| schema.check(&tree));
         let ((design, _), model_in) = micros(|| haulout_model::read(&tree));
-        // Once a step takes seconds, four times the pools are not tried: a pair of pools is an answer of its own.
-        let (figures_in, review_in) = match slow {
-            true => (f64::NAN, f64::NAN),
-            false => {
-                let figures_in = micros(|| figures(&design, &ruleset)).1;
-                (figures_in, micros(|| review(&design, &ruleset, &[], &options()).answers.len()).1)
-            }
-        };
-        slow = slow || figures_in + review_in > 1e6;
-        let each =
-            [read_in, schema_in, model_in, figures_in, review_in].map(|t| t * 1000.0 / text.len() as f64);
+        let (answers, review_in) = micros(|| review(&design, &ruleset, &[], &options()).answers.len());
+        let [read, schema, model, whole] =
+            [read_in, schema_in, model_in, review_in].map(|took| took * 1e3 / text.len() as f64);
         page.says(format!(
-            "{pools:8} {:8.0} | {:8.1} {:8.1} {:8.1} {:8.1} {:8.1}",
-            text.len() as f64 / 1000.0,
-            each[0],
-            each[1],
-            each[2],
-            each[3],
-            each[4]
+            "{pools:8} {:8.0} | {read:15.1} {schema:7.1} {model:6.1} {whole:7.1} | {answers:7} {:12.0}",
+            text.len() as f64 / 1e3,
+            review_in * 1e3 / answers as f64
         ));
     }
 }

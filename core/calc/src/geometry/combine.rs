@@ -62,7 +62,7 @@ enum Turn {
     Right,
 }
 
-/// The ring wound as asked, without corners on straight sides; `None` for a sliver of the grid.
+/// The ring wound as asked, without corners on straight sides or at the tips of spikes that have no width; `None` for a sliver of the grid.
 fn tidy(line: &LineString, places: &Places, turn: Turn) -> Option<Vec<Point>> {
     let mut ring: Vec<Point> = line.coords().map(|c| places.nearest([c.x, c.y])).collect();
     loop {
@@ -70,11 +70,15 @@ fn tidy(line: &LineString, places: &Places, turn: Turn) -> Option<Vec<Point>> {
         if count < 3 {
             return None;
         }
-        let straight = |i: usize| {
-            let (before, after) = (ring[(i + count - 1) % count], ring[(i + 1) % count]);
-            distance_to_side(ring[i], before, after) <= NEAR || distance(before, ring[i]) <= NEAR
+        let idle = |i: usize| {
+            let (before, own, after) = (ring[(i + count - 1) % count], ring[i], ring[(i + 1) % count]);
+            let beside = |place, from, to| distance_to_side(place, from, to) <= NEAR;
+            distance(before, own) <= NEAR
+                || beside(own, before, after)
+                || beside(before, own, after)
+                || beside(after, before, own)
         };
-        match (0..count).find(|&i| straight(i)) {
+        match (0..count).find(|&i| idle(i)) {
             Some(i) => ring.remove(i),
             None => break,
         };
@@ -109,5 +113,27 @@ impl Places {
         let near = near.filter(|p| distance(**p, corner) <= self.within);
         let best = near.min_by(|a, b| distance(**a, corner).total_cmp(&distance(**b, corner)));
         best.copied().unwrap_or(corner)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// A corner of the grid put back on the drawn one can leave a spike that goes out and back on one line.
+    #[test]
+    fn a_spike_without_width_is_no_part_of_a_ring() {
+        let square = [[1.0, 0.0], [1.0, 1.0], [0.0, 1.0], [0.0, 0.0]];
+        let places = Places { sorted: Vec::new(), within: NEAR };
+        let ring =
+            |corners: &[Point]| -> LineString { corners.iter().map(|&[x, y]| Coord { x, y }).collect() };
+        for spike in
+            [vec![[-0.5, -0.5], [0.0, 0.0]], vec![[-0.5, 0.0], [-0.2, 0.0]], vec![[0.0, -0.5], [0.0, 0.0]]]
+        {
+            let spiked: Vec<Point> = square.iter().copied().chain(spike).collect();
+            let tidied = tidy(&ring(&spiked), &places, Turn::Left).expect("a square is left");
+            assert_eq!(tidied.len(), 4, "{spiked:?} became {tidied:?}");
+            assert!((signed_area(&tidied) - 1.0).abs() < 1e-12);
+        }
     }
 }

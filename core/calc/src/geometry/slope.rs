@@ -94,11 +94,12 @@ impl Work<'_> {
         let first = Part { wide: half, areas: [a, at(0.25), m], ..part.clone() };
         let second = Part { start: part.start + half, wide: half, areas: [m, at(0.75), b], ..part.clone() };
         let moved = (first.parabola() + second.parabola() - part.parabola()).abs();
-        if left == 0 || moved <= self.settled {
-            self.parts.extend([first, second]);
-        } else {
+        // What is no number does not settle by halving.
+        if left > 0 && moved > self.settled {
             self.refine(first, left - 1);
             self.refine(second, left - 1);
+        } else {
+            self.parts.extend([first, second]);
         }
     }
 }
