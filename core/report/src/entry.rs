@@ -102,6 +102,7 @@ fn asks(told: &Told, asks: &str) -> String {
     let asks = worked(asks, told.limit_step.as_deref());
     match &told.limit {
         Some(limit) => format!("{asks} · {} · {}", limit.source, limit.basis.name()),
+        None if told.own_limit => format!("{asks} · stated in the design"),
         None => asks,
     }
 }

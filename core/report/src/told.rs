@@ -117,8 +117,10 @@ pub struct Told {
     pub have_step: Option<String>,
     /// The one step that gave what is asked, where it was worked.
     pub limit_step: Option<String>,
-    /// The limit what is asked was made of.
+    /// The limit what is asked was made of, or the first value that stands in no design.
     pub limit: Option<Root>,
+    /// Whether what is asked was made of values of the design alone.
+    pub own_limit: bool,
     /// What is only declared so far, below everything that was judged.
     pub promises: Vec<Promise>,
     /// The places its numbers came from.
@@ -172,7 +174,10 @@ pub(crate) fn explained(review: &Review<'_>, tree: &Tree, answer: &Answer) -> To
     told.beside = answer.beside.iter().filter_map(|line| beside(book, *line, spoken)).collect();
     told.have_step = answer.deciding.and_then(|d| step(book, d.have, shown, spoken));
     told.limit_step = asked.first().and_then(|line| step(book, *line, shown, spoken));
-    told.limit = roots(book, &asked, spoken).into_iter().find(|root| root.kind == "limit");
+    let asked_by = roots(book, &asked, spoken);
+    told.own_limit = asked_by.is_empty() && !asked.is_empty();
+    let limit = asked_by.iter().find(|root| root.kind == "limit");
+    told.limit = limit.or_else(|| asked_by.first()).cloned();
     told.levers = if answer.outcome == Outcome::Short { levers(book, tree, &deciding) } else { Vec::new() };
     told.governing = governing(book, tree, answer);
     told.roots = roots(book, &answer.lines, spoken);
@@ -224,6 +229,7 @@ pub(crate) fn counted(review: &Review<'_>, tree: &Tree, answer: &Answer) -> Told
         have_step: None,
         limit_step: None,
         limit: None,
+        own_limit: false,
         promises: if standing == Some(Standing::Declared) {
             promises(book, tree, &deciding)
         } else {

@@ -65,7 +65,7 @@ fn at_one_pace(outline: &Outline, by: f64, sides: Option<&[usize]>) -> Option<Re
 }
 
 fn nothing_left(by: f64) -> Unsound {
-    Unsound::new(format!("an inset of {by} m leaves nothing of the outline; make it smaller"))
+    Unsound::new(format!("an inset of {by:.4} m leaves nothing of the outline; make it smaller"))
 }
 
 /// What one side sweeps as it moves: the side, the moved side, and the mitres at both ends.

@@ -29,7 +29,7 @@ pub(crate) fn above_zero(value: f64, what: &str) -> Result<f64, Refusal> {
     if value > 0.0 && value.is_finite() {
         return Ok(value);
     }
-    Err(Refusal::new(format!("{what} is {value} in SI units, but the formula needs a number above zero")))
+    Err(Refusal::new(format!("{what}: {}; a number above zero is needed", said(value))))
 }
 
 /// The value, if it is a finite number not below zero.
@@ -37,7 +37,7 @@ pub(crate) fn not_below_zero(value: f64, what: &str) -> Result<f64, Refusal> {
     if value >= 0.0 && value.is_finite() {
         return Ok(value);
     }
-    Err(Refusal::new(format!("{what} is {value} in SI units, but the formula needs zero or more")))
+    Err(Refusal::new(format!("{what}: {}; zero or more is needed", said(value))))
 }
 
 /// The value, if it is a finite number.
@@ -45,5 +45,14 @@ pub(crate) fn finite(value: f64, what: &str) -> Result<f64, Refusal> {
     if value.is_finite() {
         return Ok(value);
     }
-    Err(Refusal::new(format!("{what} is {value}, which is not a number to work with")))
+    Err(Refusal::new(format!("{what}: {}", said(value))))
+}
+
+/// A number that cannot be worked with, without a unit: here it is SI, and whoever wrote the value used a unit of their own.
+const fn said(value: f64) -> &'static str {
+    match value {
+        0.0 => "zero",
+        _ if value < 0.0 => "below zero",
+        _ => "too large, or no number",
+    }
 }
