@@ -138,8 +138,12 @@ impl Verdict {
             }
             Check::Stands(Ok(yes), _) => Self::of_check(book, Check::Holds(yes)),
             Check::Stands(Err(gaps), kind) => Self::fallen(book, gaps, kind),
-            Check::AnyOf(branches) => Self::any(branches.into_iter().map(|b| Self::of(book, b)).collect()),
-            Check::AllOf(branches) => Self::every(branches.into_iter().map(|b| Self::of(book, b)).collect()),
+            Check::AnyOf(branches) => {
+                Self::any(book, branches.into_iter().map(|b| Self::of(book, b)).collect())
+            }
+            Check::AllOf(branches) => {
+                Self::every(book, branches.into_iter().map(|b| Self::of(book, b)).collect())
+            }
             Check::Beside(check, line) => {
                 let mut verdict = Self::of_check(book, *check);
                 verdict.beside.push(line);
@@ -183,16 +187,18 @@ impl Verdict {
         }
     }
 
-    fn any(branches: Vec<Verdict>) -> Self {
+    fn any(book: &Book<'_>, branches: Vec<Verdict>) -> Self {
         Self::best(
+            book,
             branches,
             &[Outcome::Met, Outcome::NotAssessed, Outcome::Short, Outcome::DoesNotApply],
             true,
         )
     }
 
-    fn every(branches: Vec<Verdict>) -> Self {
+    fn every(book: &Book<'_>, branches: Vec<Verdict>) -> Self {
         Self::best(
+            book,
             branches,
             &[Outcome::Short, Outcome::NotAssessed, Outcome::Met, Outcome::DoesNotApply],
             false,
@@ -200,17 +206,25 @@ impl Verdict {
     }
 
     /// The branch with the first of the outcomes that occurs; among equals the one with the largest margin, or the
-    /// least where every branch is wanted.
-    fn best(branches: Vec<Verdict>, order: &[Outcome], largest: bool) -> Self {
+    /// least where every branch is wanted. Metres and newtons are compared as shares of what is asked.
+    fn best(book: &Book<'_>, branches: Vec<Verdict>, order: &[Outcome], largest: bool) -> Self {
         let mut lines: Vec<LineId> = branches.iter().flat_map(|b| b.lines.iter().copied()).collect();
         each_once(&mut lines);
         let wanted = order.iter().copied().find(|wanted| branches.iter().any(|b| b.outcome == *wanted));
-        let alike = branches.into_iter().filter(|b| Some(b.outcome) == wanted);
-        let found = alike.reduce(|a, b| {
+        let alike = || branches.iter().filter(|b| Some(b.outcome) == wanted);
+        let mut dimensions = alike().filter_map(|v| v.deciding).map(|d| book.record(d.have).dimension);
+        let first = dimensions.next();
+        let mixed = dimensions.any(|dimension| Some(dimension) != first);
+        let rank = |v: &Verdict| {
+            let margin = v.margin.unwrap_or(0.0);
+            let asked = v.deciding.filter(|_| mixed && margin != 0.0).map(|d| asked(book, d, margin));
+            asked.map_or(margin, |asked| margin / asked.abs())
+        };
+        let found = branches.into_iter().filter(|b| Some(b.outcome) == wanted).reduce(|a, b| {
             if a.outcome == Outcome::NotAssessed {
                 return Verdict { gaps: both(a.gaps, b.gaps), ..a };
             }
-            let (m, n) = (a.margin.unwrap_or(0.0), b.margin.unwrap_or(0.0));
+            let (m, n) = (rank(&a), rank(&b));
             if (n > m) == largest && n != m { b } else { a }
         });
         match found {
@@ -237,6 +251,19 @@ impl Verdict {
             _ => applies,
         }
     }
+}
+
+/// The limit that gave a margin; what the design has where that is nothing.
+fn asked(book: &Book<'_>, deciding: Deciding, margin: f64) -> f64 {
+    let number = |id: LineId| book.record(id).datum.number().unwrap_or(f64::NAN);
+    let have = number(deciding.have);
+    let limit = match deciding.side {
+        Side::AtLeast(limit) | Side::AtMost(limit) => number(limit),
+        Side::Within(low, _) if compare(have, number(low)) == margin => number(low),
+        Side::Within(_, high) => number(high),
+        Side::Holds => 1.0,
+    };
+    if limit == 0.0 { have } else { limit }
 }
 
 /// Lines up to this number are compared with one another.

@@ -7,6 +7,9 @@ use haulout_sheet::{Book, LineId, Made, Roots};
 /// What is dissolved stays under this, kg/m³; bodies and gases lie above.
 const LITTLE: f64 = 0.5;
 
+/// From this many grams a day on kilograms are said.
+const MUCH: f64 = 1_000.0;
+
 /// US when most of the stated numbers below the lines were written in US units.
 pub(crate) fn system(book: &Book<'_>, lines: &[LineId]) -> System {
     let units = Roots::of(book, lines).0;
@@ -29,8 +32,8 @@ pub(crate) fn system(book: &Book<'_>, lines: &[LineId]) -> System {
 pub(crate) fn unit_of(book: &Book<'_>, line: LineId, system: System) -> &'static Unit {
     let usual = || {
         let record = book.record(line);
-        let unit = dissolved(record.dimension, record.datum.number())
-            .unwrap_or_else(|| unit_for(record.dimension, system));
+        let usual = unit_for(record.dimension, system);
+        let unit = by_size(usual, record.datum.number()).unwrap_or(usual);
         drop(record);
         let apart = matches!(book.record(line).made, Made::Worked(formula) if formula.is_difference());
         if apart { difference(unit) } else { unit }
@@ -38,10 +41,17 @@ pub(crate) fn unit_of(book: &Book<'_>, line: LineId, system: System) -> &'static
     own(book, line, system).unwrap_or_else(usual)
 }
 
-/// Concentrations of what is dissolved are read in milligrams a litre; densities of bodies are not.
-fn dissolved(dimension: Dimension, si: Option<f64>) -> Option<&'static Unit> {
-    let little = dimension == Dimension::DENSITY && si.is_some_and(|n| n.abs() < LITTLE);
-    little.then(|| unit("mg/L")).flatten()
+/// Concentrations of what is dissolved are read in milligrams a litre, densities of bodies are not; nitrogen is weighed in grams a
+/// day, water in kilograms.
+fn by_size(usual: &'static Unit, si: Option<f64>) -> Option<&'static Unit> {
+    let size = si?.abs();
+    if usual.dimension == Dimension::DENSITY && size < LITTLE {
+        unit("mg/L")
+    } else if usual.symbol == "g/d" && size >= usual.to_si(MUCH) {
+        unit("kg/d")
+    } else {
+        None
+    }
 }
 
 /// The unit a line brings along; what is picked among others brings that of the first of them.
