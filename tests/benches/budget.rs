@@ -52,7 +52,7 @@ const PARTS: [(&str, Part); 6] = [
 ];
 
 fn main() {
-    let mut page = Page::default();
+    let mut page = Page { slower: slower(&texts()), text: String::new() };
     // `-- growth` looks at that part alone, and writes no page.
     let asked: Vec<String> =
         std::env::args().skip(1).filter(|argument| !argument.starts_with("--")).collect();
@@ -61,10 +61,7 @@ fn main() {
             part(&mut page);
         }
     }
-    if !asked.is_empty() {
-        return;
-    }
-    if std::env::var("HAULOUT_WRITE").is_ok() {
+    if asked.is_empty() && std::env::var("HAULOUT_WRITE").is_ok() {
         let text = format!(
             "# Budget\n\nWhat `HAULOUT_WRITE=1 cargo bench -p haulout-tests --bench budget` last found; another machine finds other times, and so does a busy one.\n\n```text\n{}\n```\n",
             page.text.trim()
@@ -74,9 +71,10 @@ fn main() {
 }
 
 /// What was found so far, printed line by line as it comes.
-#[derive(Default)]
 struct Page {
     text: String,
+    /// How much longer the yardstick takes here and now than where the budget was set.
+    slower: f64,
 }
 
 impl Page {
@@ -112,7 +110,8 @@ fn timed(text: &str, schema: &Schema, ruleset: &Ruleset) -> [f64; 5] {
 }
 
 fn steps(page: &mut Page) {
-    let texts: Vec<String> = (0..TIMED).map(|seed| design(seed, Size::BUDGET)).collect();
+    let texts = texts();
+    let slower = page.slower;
     let bytes = texts.iter().map(String::len).sum::<usize>() / texts.len();
     page.says(format!("{TIMED} generated designs of {:.1} KB on average", bytes as f64 / 1000.0));
     let schema = Schema::in_short(haulout_schemas::DESIGN, haulout_schemas::DESIGN_IN_SHORT);
@@ -126,7 +125,6 @@ fn steps(page: &mut Page) {
         ("figures of the catalogue, all states", 200.0),
         ("figures that rules ask for, rules, answers", 320.0),
     ];
-    let slower = slower(&texts);
     page.says(format!("the yardstick takes {slower:.2} times what it takes where the budget was set"));
     page.says(format!(
         "\n{:44} {:>10} {:>8} {:>6} {:>14}",
@@ -145,7 +143,11 @@ fn steps(page: &mut Page) {
     page.says(format!("{:44} {compiled:10.1}", "schema made ready, once a process"));
 }
 
-/// How much longer the yardstick takes here and now than where the budget was set.
+/// The designs that a step is timed on.
+fn texts() -> Vec<String> {
+    (0..TIMED).map(|seed| design(seed, Size::BUDGET)).collect()
+}
+
 fn slower(texts: &[String]) -> f64 {
     let yardstick = |text: &String| micros(|| serde_json::from_str::<serde_json::Value>(text).is_ok()).1;
     median(texts.iter().map(yardstick).collect()) / YARDSTICK
@@ -232,10 +234,12 @@ fn wet(page: &mut Page) {
     let haulout_sheet::Datum::Thing(thing) = start else { return };
     let Ok(start) = thing.downcast::<haulout_calc::startup::course::Start>() else { return };
     let course = || micros(|| haulout_calc::startup::band::Courses::of(&start).is_ok()).1;
+    let took = median((0..99).map(|_| course()).collect());
     page.says(format!(
-        "course of the start-up, {} days at three paces: {:.0} µs (budget 1000)",
+        "course of the start-up, {} days at three paces: {took:.0} µs (budget 1000, ratio {:.2}, by yardstick {:.2})",
         start.days,
-        median((0..99).map(|_| course()).collect())
+        took / 1e3,
+        took / 1e3 / page.slower
     ));
 }
 
@@ -308,10 +312,10 @@ fn many(page: &mut Page) {
     let (_, took) = micros(|| texts.par_iter().map(one).sum::<usize>());
     let threads = rayon::current_num_threads();
     let rate = MANY as f64 / took * 1e6;
-    let (ratio, slower) = (rate / 4000.0, slower(&texts[..TIMED as usize]));
+    let ratio = rate / 4000.0;
     page.says(format!(
         "\n{MANY} distinct designs on {threads} threads: {rate:.0} a second (budget 4000, ratio {ratio:.2}, by yardstick {:.2})",
-        ratio * slower
+        ratio * page.slower
     ));
     drop(texts);
     let before = resident();
@@ -322,11 +326,10 @@ fn many(page: &mut Page) {
         black_box(seeds.into_par_iter().map(work).sum::<usize>());
         between[half as usize] = resident();
     }
+    let [half, whole] = between;
     page.says(format!(
-        "memory in MB before, after {} and after {MOST} designs: {before:.1} {:.1} {:.1}",
-        MOST / 2,
-        between[0],
-        between[1]
+        "memory in MB before, after {} and after {MOST} designs: {before:.1} {half:.1} {whole:.1}",
+        MOST / 2
     ));
 }
 
@@ -368,16 +371,12 @@ fn processes(page: &mut Page) {
     let beside = folder.parent().map(|f| f.join("haulout")).filter(|f| f.exists());
     let usual = repository().join("target/release/haulout");
     let Some(program) = beside.or(usual.exists().then_some(usual)) else {
-        page.says(
-            "\nthe release binary is not built: whole processes are not timed (cargo build --release)"
-                .to_owned(),
-        );
-        return;
+        let why = "\nthe release binary is not built: whole processes are not timed (cargo build --release)";
+        return page.says(why.to_owned());
     };
     let file = std::env::temp_dir().join(format!("haulout-budget-{}.json", std::process::id()));
     if std::fs::write(&file, design(2, Size::BUDGET)).is_err() {
-        page.says("\nno file could be written: whole processes are not timed".to_owned());
-        return;
+        return page.says("\nno file could be written: whole processes are not timed".to_owned());
     }
     let example = repository().join("example-designs/reedwater-sound.json");
     let empty = median((0..RUNS).map(|_| run(Command::new(&folder).args([""; 0]))).collect());
