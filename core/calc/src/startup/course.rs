@@ -8,10 +8,12 @@ use crate::startup::growth::{self, IN_CELLS, Kind, Kinds, Pace};
 
 /// Alkalinity used for nitrogen turned into nitrite, kg CaCO3/kg N: two equivalents, 2 × 50.04 / 14.007.
 const ALKALINITY_OF_NITROGEN: f64 = 7.145;
-/// Steps of a day at the least.
-const LEAST_STEPS: f64 = 16.0;
-/// Steps of a day at the most; a water that needs more is too small for its filter to be reckoned with here.
-const MOST_STEPS: f64 = 1024.0;
+/// Parts of a day whose steps are of one length.
+const PARTS: u32 = 4;
+/// Steps of such a part at the least.
+const LEAST_STEPS: f64 = 4.0;
+/// Steps of it at the most; a water that needs more is too small for its filter to be reckoned with here.
+const MOST_STEPS: f64 = 256.0;
 /// Days followed at the most.
 const MOST_DAYS: u32 = 1_000;
 /// Steps within the quickest answer of the water to its filter: the method stays upright with one in 2.7 of it, and what answers so fast
@@ -90,14 +92,19 @@ pub fn follow(start: &Start, pace: Pace) -> Result<Course, Refusal> {
             start.days
         )));
     }
-    let steps = steps_of_a_day(start, &kinds)?;
+    let most = most_steps(start, &kinds)?;
     let rates = Rates::of(start, &kinds);
     let mut state = first(start, &kinds);
     let mut days = vec![day(start, &state)];
     for number in 0..start.days {
-        for step in 0..steps {
-            let load = load_on(start, f64::from(number) + f64::from(step) / f64::from(steps));
-            state = stepped(&rates, load, 1.0 / f64::from(steps), state);
+        for part in 0..PARTS {
+            let begun = f64::from(number) + f64::from(part) / f64::from(PARTS);
+            let steps = steps_of_a_part(start, &kinds, &state).min(most);
+            let step = 1.0 / f64::from(PARTS * steps);
+            for taken in 0..steps {
+                let load = load_on(start, begun + f64::from(taken) * step);
+                state = stepped(&rates, load, step, state);
+            }
         }
         days.push(day(start, &state));
     }
@@ -121,22 +128,40 @@ fn load_on(start: &Start, day: f64) -> f64 {
     start.loads.iter().rev().find(|(from, _)| *from <= day).map_or(0.0, |(_, load)| *load)
 }
 
-/// Enough steps for the quickest change: all bacteria that the load can ever keep, with next to nothing to feed on.
-fn steps_of_a_day(start: &Start, kinds: &Kinds) -> Result<u32, Refusal> {
+/// Enough steps of any part of a day for the quickest change: all bacteria that the load can ever keep, with next to nothing to feed on.
+fn most_steps(start: &Start, kinds: &Kinds) -> Result<u32, Refusal> {
     let most = start.loads.iter().map(|(_, load)| *load).fold(0.0, f64::max);
-    let quickest = |kind: &Kind| {
-        let kept = start.there.max(most * kind.growth / kind.decay);
-        kept / (start.water * kind.half)
-    };
-    let quickest = quickest(&kinds.ammonia).max(quickest(&kinds.nitrite)) + start.changed / start.water;
-    let steps = (STEPS_IN_ANSWER * quickest).ceil().max(LEAST_STEPS);
+    let kept = |kind: &Kind| start.there.max(most * kind.growth / kind.decay);
+    let steps =
+        steps_for(start, [(&kinds.ammonia, kept(&kinds.ammonia)), (&kinds.nitrite, kept(&kinds.nitrite))]);
     if steps <= MOST_STEPS {
-        // At most a thousand, so nothing is cut off.
+        // At most some hundreds, so nothing is cut off.
         return Ok(steps as u32);
     }
     Err(Refusal::new(
         "the filter answers the water within minutes: its bacteria or the feed are very many for so little water",
     ))
+}
+
+/// Enough steps of one part: for the bacteria that are there, grown all the while with plenty to feed on.
+fn steps_of_a_part(start: &Start, kinds: &Kinds, state: &State) -> u32 {
+    let turned = |kind: &Kind, cells: f64| {
+        cells.max(0.0) * libm::exp(kind.growth / f64::from(PARTS)) * kind.growth / kind.yields
+    };
+    let [_, _, _, x, y, ..] = *state;
+    let steps = steps_for(
+        start,
+        [(&kinds.ammonia, turned(&kinds.ammonia, x)), (&kinds.nitrite, turned(&kinds.nitrite, y))],
+    );
+    // At most some hundreds, so nothing is cut off.
+    steps.min(MOST_STEPS) as u32
+}
+
+/// Steps of a part of a day for what each kind could turn over, kg/d.
+fn steps_for(start: &Start, each: [(&Kind, f64); 2]) -> f64 {
+    let answers = each.map(|(kind, most)| most / (start.water * kind.half));
+    let quickest = answers[0].max(answers[1]) + start.changed / start.water;
+    (STEPS_IN_ANSWER * quickest / f64::from(PARTS)).ceil().max(LEAST_STEPS)
 }
 
 /// One step of the classical method of the fourth order (Runge and Kutta), which keeps sums as exactly as it adds.
