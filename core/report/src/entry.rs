@@ -102,7 +102,7 @@ fn asks(told: &Told, asks: &str) -> String {
     let asks = worked(asks, told.limit_step.as_deref());
     match &told.limit {
         Some(limit) => format!("{asks} · {} · {}", limit.source, limit.basis.name()),
-        None if told.own_limit => format!("{asks} · stated in the design"),
+        None if told.own_limit && told.limit_step.is_none() => format!("{asks} · stated in the design"),
         None => asks,
     }
 }
